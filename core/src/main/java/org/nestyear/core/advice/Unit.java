@@ -1,0 +1,17 @@
+package org.nestyear.core.advice;
+
+/** The units in which quantities leave the model; faces convert them to the keeper's own. */
+public enum Unit {
+    CELSIUS,
+    CELSIUS_DIFFERENCE,
+    MILLIMETRE,
+    METRE,
+    LITRE,
+    DAY,
+    HOUR,
+    COUNT,
+    /** A share of one, shown as per cent. */
+    SHARE,
+    /** A plain number. */
+    NUMBER
+}

@@ -1,0 +1,29 @@
+package org.nestyear.core.plan;
+
+/**
+ * What should be seen if the bees go out on the planned date.
+ *
+ * @param firstMales a tenth of the males out
+ * @param halfMales half the males out
+ * @param firstFemales a tenth of the females out
+ * @param halfFemales half the females out
+ * @param mostFemales nine tenths of the females out
+ * @param targetBloom middle of the target bloom
+ * @param lastNesting fewer than one female in twenty of those that settled still nesting
+ * @param cells expected nest cells
+ * @param daughters expected surviving daughters
+ * @param tunnelsUsed expected tunnels begun
+ * @param noFemaleSettles chance that not one female settles, 0 to 1
+ */
+public record Outlook(
+        DateRange firstMales,
+        DateRange halfMales,
+        DateRange firstFemales,
+        DateRange halfFemales,
+        DateRange mostFemales,
+        DateRange targetBloom,
+        DateRange lastNesting,
+        double cells,
+        double daughters,
+        double tunnelsUsed,
+        double noFemaleSettles) {}

@@ -1,0 +1,48 @@
+package org.nestyear.core.season;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.nestyear.core.place.Site;
+import org.nestyear.core.weather.WeatherRecord;
+
+/**
+ * Everything a plan is computed from. Rows of the weather record after {@code today} are never read.
+ *
+ * @param site the place
+ * @param weather what the station measured
+ * @param forecast forecast days after today, or null
+ * @param batches the bees, at least one batch
+ * @param nests free tunnels
+ * @param plants plants in reach, at least one of them the target
+ * @param community all other bloom in reach, or null for the default with its warning
+ * @param goal what the keeper wants most
+ * @param today the day of the plan
+ */
+public record SeasonInputs(
+        Site site,
+        WeatherRecord weather,
+        @Nullable WeatherRecord forecast,
+        List<Batch> batches,
+        List<Nests> nests,
+        List<Plant> plants,
+        @Nullable CommunityBloom community,
+        Goal goal,
+        LocalDate today) {
+    public SeasonInputs {
+        batches = List.copyOf(batches);
+        nests = List.copyOf(nests);
+        plants = List.copyOf(plants);
+        if (batches.isEmpty()) {
+            throw new IllegalArgumentException("a plan needs at least one batch of bees");
+        }
+        if (plants.stream().noneMatch(Plant::target)) {
+            throw new IllegalArgumentException("a plan needs at least one target plant");
+        }
+    }
+
+    /** The same season with another aim. */
+    public SeasonInputs withGoal(Goal other) {
+        return new SeasonInputs(site, weather, forecast, batches, nests, plants, community, other, today);
+    }
+}

@@ -1,0 +1,5 @@
+/** The keeper's own records in one database file. */
+@NullMarked
+package org.nestyear.records;
+
+import org.jspecify.annotations.NullMarked;
