@@ -73,27 +73,37 @@ public final class BloomForecast {
      */
     public FoodCurve curve(SeasonWeather member, double lateDays, double level) {
         int n = member.days();
+        double late = errorDays() > 0 ? lateDays : 0;
+        List<Bell> targetBells = bells(targets, member, late);
+        List<Bell> otherBells = bells(others, member, late);
+        Sides sides = sides(member, late);
         double[] target = new double[n];
         double[] food = new double[n];
-        double late = errorDays() > 0 ? lateDays : 0;
-        Sides sides = sides(member, late);
         for (int d = 0; d < n; d++) {
-            for (PlantForecast plant : targets) {
-                target[d] = Math.max(target[d], bell(plant, member, late, d));
+            for (Bell bell : targetBells) {
+                target[d] = Math.max(target[d], bell.height(d));
             }
             double other = sides.height(d);
-            for (PlantForecast plant : others) {
-                other = Math.max(other, sides.level * bell(plant, member, late, d));
+            for (Bell bell : otherBells) {
+                other = Math.max(other, sides.level * bell.height(d));
             }
             food[d] = Math.max(target[d], Math.min(1, other * level));
         }
         return FoodCurve.of(target, food, targetMiddle(member) + late);
     }
 
-    private static double bell(PlantForecast plant, SeasonWeather member, double late, int d) {
-        double late1 = plant.isObserved() ? 0 : late;
-        double z = (d - plant.middle(member) - late1) / plant.sdDays();
-        return Math.exp(-z * z / 2);
+    private static List<Bell> bells(List<PlantForecast> plants, SeasonWeather member, double late) {
+        return plants.stream()
+                .map(p -> new Bell(p.middle(member) + (p.isObserved() ? 0 : late), p.sdDays()))
+                .toList();
+    }
+
+    /** A normal curve of height 1, in day indices. */
+    private record Bell(double middle, double sd) {
+        double height(double d) {
+            double z = (d - middle) / sd;
+            return Math.exp(-z * z / 2);
+        }
     }
 
     private Sides sides(SeasonWeather member, double late) {
@@ -109,14 +119,9 @@ public final class BloomForecast {
         }
         double shift =
                 targets.stream().mapToDouble(t -> t.shift(member)).average().orElse(0) + late;
-        int year = frame.year();
-        double from = member.index(inYear(community.from(), year)) + shift;
-        double peak = member.index(inYear(community.peak(), year)) + shift;
-        return new Sides(from, peak, Math.max(member.index(inYear(community.to(), year)), peak), community.level());
-    }
-
-    private static LocalDate inYear(LocalDate date, int year) {
-        return date.withYear(year);
+        double from = member.index(community.from()) + shift;
+        double peak = member.index(community.peak()) + shift;
+        return new Sides(from, peak, Math.max(member.index(community.to()), peak), community.level());
     }
 
     /** A curve with straight sides, in day indices. */

@@ -7,6 +7,8 @@ public final class ThermalDate {
     private ThermalDate() {}
 
     /**
+     * Finds that day.
+     *
      * @param start season-weather index of the first day counted
      * @param baseC base temperature, °C; a day counts its mean of minimum and maximum above it
      * @param sum degree-days, °C·d

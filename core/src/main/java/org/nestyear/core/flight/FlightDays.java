@@ -1,7 +1,6 @@
 package org.nestyear.core.flight;
 
 import org.nestyear.core.season.SeasonWeather;
-import org.nestyear.core.sun.ExtraterrestrialRadiation;
 import org.nestyear.core.weather.SolarRadiation;
 
 /**
@@ -11,8 +10,6 @@ import org.nestyear.core.weather.SolarRadiation;
  */
 public final class FlightDays {
     private static final int HOURS = 24;
-    private static final double JOULE_PER_MEGAJOULE = 1e6;
-    private static final double SECONDS_PER_HOUR = 3600;
 
     private final double[] flightHours;
     private final double[] cells;
@@ -23,25 +20,23 @@ public final class FlightDays {
     }
 
     /**
+     * Works out every day of a season.
+     *
      * @param weather the season
      * @param hourlyC its hourly temperatures in solar time, °C, 24 a day
-     * @param latitudeDeg degrees north
+     * @param sky radiation above the air over the same days
      */
-    public static FlightDays of(FlightSettings settings, SeasonWeather weather, double[] hourlyC, double latitudeDeg) {
+    public static FlightDays of(FlightSettings settings, SeasonWeather weather, double[] hourlyC, SkyHours sky) {
         int n = weather.days();
         double[] hours = new double[n];
         double[] cells = new double[n];
         for (int d = 0; d < n; d++) {
-            int dayOfYear = weather.date(d).getDayOfYear();
-            double ra = ExtraterrestrialRadiation.dailyMjM2(latitudeDeg, dayOfYear);
-            double[] shares = ExtraterrestrialRadiation.hourlyShares(latitudeDeg, dayOfYear);
-            double day =
-                    SolarRadiation.fromTemperatureRangeMjM2(weather.minC()[d], weather.maxC()[d], ra, settings.krs());
+            double clearness =
+                    SolarRadiation.fromTemperatureRangeMjM2(weather.minC()[d], weather.maxC()[d], 1, settings.krs());
             double degreeHours = 0;
             for (int h = 0; h < HOURS; h++) {
-                double wm2 = day * shares[h] * JOULE_PER_MEGAJOULE / SECONDS_PER_HOUR;
                 double air = hourlyC[d * HOURS + h];
-                if (air >= settings.airC() && wm2 >= settings.radiationWm2()) {
+                if (air >= settings.airC() && clearness * sky.wm2(d, h) >= settings.radiationWm2()) {
                     hours[d]++;
                     degreeHours += Math.max(0, air - settings.warmthBaseC());
                 }
