@@ -5,6 +5,7 @@ import java.util.List;
 import org.nestyear.core.advice.Finding;
 import org.nestyear.core.advice.Job;
 import org.nestyear.core.advice.Phrase;
+import org.nestyear.core.release.Outlook;
 import org.nestyear.core.release.ReleasePlan;
 import org.nestyear.core.source.Parameter;
 import org.nestyear.core.species.Species;

@@ -12,9 +12,14 @@ import org.nestyear.core.season.Goal;
  * @param window the window under that aim
  * @param windowsByGoal the windows under each aim, side by side
  * @param releases what to put out when, in order; one entry unless a split is worth it
- * @param splitReason stable id of the reason for one or two releases
+ * @param splitReason why one or two: {@code small-stock}, {@code own-time}, {@code tunnels-run-out} or
+ *     {@code insurance}
+ * @param splitGain share of the single release's score that the split wins, negative for what insurance costs
  * @param ruleOfThumb the trade's rule and its cost
  * @param fixedDate the best fixed calendar date over the past years and its cost
+ * @param sensitivities how far the best date moves when uncertain things change
+ * @param shareCapped share of possible seasons in which tunnels run out
+ * @param missedBloom share of possible seasons in which target bloom is over before half the females are out
  */
 public record ReleasePlan(
         Goal goal,
@@ -23,8 +28,12 @@ public record ReleasePlan(
         Map<Goal, ReleaseWindow> windowsByGoal,
         List<Portion> releases,
         String splitReason,
+        double splitGain,
         Alternative ruleOfThumb,
-        Alternative fixedDate) {
+        Alternative fixedDate,
+        List<Sensitivity> sensitivities,
+        double shareCapped,
+        double missedBloom) {
     public ReleasePlan {
         if (curve.isEmpty() || releases.isEmpty()) {
             throw new IllegalArgumentException("a release plan needs a curve and at least one release");
@@ -32,5 +41,6 @@ public record ReleasePlan(
         curve = List.copyOf(curve);
         windowsByGoal = Map.copyOf(windowsByGoal);
         releases = List.copyOf(releases);
+        sensitivities = List.copyOf(sensitivities);
     }
 }

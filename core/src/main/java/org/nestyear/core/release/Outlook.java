@@ -1,4 +1,4 @@
-package org.nestyear.core.plan;
+package org.nestyear.core.release;
 
 /**
  * What should be seen if the bees go out on the planned date.
@@ -12,6 +12,9 @@ package org.nestyear.core.plan;
  * @param lastNesting fewer than one female in twenty of those that settled still nesting
  * @param cells expected nest cells
  * @param daughters expected surviving daughters
+ * @param daughtersLow tenth percentile of surviving daughters
+ * @param daughtersHigh ninetieth percentile
+ * @param sons expected surviving sons
  * @param tunnelsUsed expected tunnels begun
  * @param noFemaleSettles chance that not one female settles, 0 to 1
  */
@@ -25,5 +28,8 @@ public record Outlook(
         DateRange lastNesting,
         double cells,
         double daughters,
+        double daughtersLow,
+        double daughtersHigh,
+        double sons,
         double tunnelsUsed,
         double noFemaleSettles) {}

@@ -1,4 +1,4 @@
-package org.nestyear.core.plan;
+package org.nestyear.core.release;
 
 import java.time.LocalDate;
 

@@ -1,0 +1,21 @@
+package org.nestyear.core.nesting;
+
+/** Whether a live male is about when a female comes out. */
+public final class Mating {
+    private Mating() {}
+
+    /**
+     * Chance that a female coming out on each day is mated: 1 − e^(−m) with m live males expected about (assumed).
+     *
+     * @param malesOut males out on each day, in bees
+     * @param death share of males dying a day
+     * @param mated receives the chances; overwritten; as long as {@code malesOut}
+     */
+    public static void chances(double[] malesOut, double death, double[] mated) {
+        double about = 0;
+        for (int d = 0; d < malesOut.length; d++) {
+            about = about * (1 - death) + malesOut[d];
+            mated[d] = -Math.expm1(-about);
+        }
+    }
+}

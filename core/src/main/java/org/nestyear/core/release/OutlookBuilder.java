@@ -1,0 +1,146 @@
+package org.nestyear.core.release;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.nestyear.core.emergence.EmergenceClock;
+import org.nestyear.core.nesting.NestingResult;
+import org.nestyear.core.season.SeasonWeather;
+import org.nestyear.core.species.Sex;
+import org.nestyear.core.stats.Quantiles;
+
+/** Collects what is to be seen after a release over all possible seasons. */
+final class OutlookBuilder {
+    private static final double TENTH = 0.1;
+    private static final double HALF = 0.5;
+    private static final double NINE_TENTHS = 0.9;
+    /** Share of those settled still nesting when nesting counts as over; a definition. */
+    private static final double STILL_NESTING = 0.05;
+
+    private final List<Double> firstMales = new ArrayList<>();
+    private final List<Double> halfMales = new ArrayList<>();
+    private final List<Double> firstFemales = new ArrayList<>();
+    private final List<Double> halfFemales = new ArrayList<>();
+    private final List<Double> mostFemales = new ArrayList<>();
+    private final List<Double> bloom = new ArrayList<>();
+    private final List<Double> lastNesting = new ArrayList<>();
+    private final List<Double> cells = new ArrayList<>();
+    private final List<Double> daughters = new ArrayList<>();
+    private final List<Double> sons = new ArrayList<>();
+    private final List<Double> tunnels = new ArrayList<>();
+    private final List<Double> noneSettles = new ArrayList<>();
+    private int missed;
+    private int seasons;
+
+    /** Adds every course of a member, released on {@code date}. */
+    void add(MemberModel member, Stock stock, LocalDate date, ModelSettings settings) {
+        SeasonWeather weather = member.weather();
+        int release = weather.index(date);
+        addTimes(weather, member.times(Sex.MALE, stock, release), firstMales, halfMales, new ArrayList<>());
+        double half =
+                addTimes(weather, member.times(Sex.FEMALE, stock, release), firstFemales, halfFemales, mostFemales);
+        for (int k = 0; k < member.courses(); k++) {
+            seasons++;
+            double middle = member.food(k).targetMiddle();
+            bloom.add(middle + weather.date(0).toEpochDay());
+            missed += half > member.bloomEnd(k) ? 1 : 0;
+            NestingResult run = member.nest(stock, release, k);
+            cells.add(run.cells());
+            daughters.add(run.daughters());
+            sons.add(run.sons());
+            tunnels.add(run.tunnelsUsed());
+            lastNesting.add(lastDay(run) + (double) weather.date(0).toEpochDay());
+        }
+        addOdds(member, stock, release, settings);
+    }
+
+    private void addOdds(MemberModel member, Stock stock, int release, ModelSettings settings) {
+        Score[] scores = new Score[member.courses()];
+        member.score(stock, new int[] {release}, new double[] {1}, scores);
+        int females = stock.batch().females();
+        boolean room = settings.tunnels().count() > 0;
+        for (Score score : scores) {
+            double each = females == 0 || !room ? 0 : Math.min(1, score.settled() / females);
+            noneSettles.add(Math.pow(1 - each, females));
+        }
+    }
+
+    private static double addTimes(
+            SeasonWeather weather, double[] times, List<Double> first, List<Double> half, List<Double> most) {
+        double[] out = Arrays.stream(times)
+                .filter(t -> t != EmergenceClock.IN_STORE && t != EmergenceClock.NOT_YET)
+                .toArray();
+        if (out.length == 0) {
+            return weather.days();
+        }
+        double zero = weather.date(0).toEpochDay();
+        first.add(zero + Quantiles.of(out, TENTH));
+        double middle = Quantiles.of(out, HALF);
+        half.add(zero + middle);
+        most.add(zero + Quantiles.of(out, NINE_TENTHS));
+        return middle;
+    }
+
+    private static int lastDay(NestingResult run) {
+        double most = 0;
+        int last = 0;
+        for (int d = 0; d < run.days(); d++) {
+            most = Math.max(most, run.nesting(d));
+            if (run.nesting(d) > STILL_NESTING * most) {
+                last = d;
+            }
+        }
+        return last;
+    }
+
+    /** Share of seasons in which target bloom is over before half the females are out. */
+    double missedBloom() {
+        return seasons == 0 ? 0 : (double) missed / seasons;
+    }
+
+    /**
+     * The outlook over everything added.
+     *
+     * @throws NoAnswerException if in no season a female comes out
+     */
+    Outlook build() {
+        if (halfFemales.isEmpty() || halfMales.isEmpty()) {
+            throw new NoAnswerException(
+                    "NY-PLAN-NOT-OUT",
+                    "On no weather year do these bees come out before the end of August: they have had too little"
+                            + " cold, or the days are too cool.");
+        }
+        return new Outlook(
+                range(firstMales),
+                range(halfMales),
+                range(firstFemales),
+                range(halfFemales),
+                range(mostFemales),
+                range(bloom),
+                range(lastNesting),
+                mean(cells),
+                mean(daughters),
+                Quantiles.of(array(daughters), TENTH),
+                Quantiles.of(array(daughters), NINE_TENTHS),
+                mean(sons),
+                mean(tunnels),
+                mean(noneSettles));
+    }
+
+    private static DateRange range(List<Double> epochDays) {
+        double[] days = array(epochDays);
+        return new DateRange(
+                LocalDate.ofEpochDay((long) Math.floor(Quantiles.of(days, TENTH))),
+                LocalDate.ofEpochDay((long) Math.floor(Quantiles.of(days, HALF))),
+                LocalDate.ofEpochDay((long) Math.floor(Quantiles.of(days, NINE_TENTHS))));
+    }
+
+    private static double mean(List<Double> values) {
+        return values.stream().mapToDouble(Double::doubleValue).average().orElse(0);
+    }
+
+    private static double[] array(List<Double> values) {
+        return values.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+}

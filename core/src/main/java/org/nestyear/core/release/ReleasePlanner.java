@@ -1,0 +1,225 @@
+package org.nestyear.core.release;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.nestyear.core.season.Goal;
+import org.nestyear.core.season.SeasonInputs;
+import org.nestyear.core.source.ParameterReader;
+import org.nestyear.core.source.ParameterTable;
+import org.nestyear.core.stats.DrawnParameters;
+import org.nestyear.core.stats.Quantiles;
+import org.nestyear.core.weather.WeatherRecord;
+
+/**
+ * Computes when to put cocoons out: every candidate date is run through every weather member, the dates that cannot
+ * be told from the best form the window, and the other ways to choose a date stand beside it with their costs. The
+ * curve is model-derived and has not been tested in a release trial.
+ */
+public final class ReleasePlanner {
+    private static final double TENTH = 0.1;
+    private static final double NINE_TENTHS = 0.9;
+    /** Draws of the parameters when years are few; numerical. */
+    private static final int DRAWS = 32;
+
+    private final SeasonInputs inputs;
+    private final ParameterTable table;
+    private final ParameterReader parameters;
+    private final ModelSettings settings;
+    private final SeasonSetup setup;
+    private final List<MemberModel> members;
+    private final Outcomes outcomes;
+    private final List<Outcomes> draws = new ArrayList<>();
+    private final boolean fewYears;
+
+    /**
+     * Runs the model over every date and member.
+     *
+     * @param known the weather record up to today, its gaps filled
+     * @param table the species' parameters, from whose ranges draws are made
+     * @param parameters the same parameters, read through a log
+     * @throws NoAnswerException if no honest answer is possible
+     */
+    public ReleasePlanner(SeasonInputs inputs, WeatherRecord known, ParameterTable table, ParameterReader parameters) {
+        this.inputs = inputs;
+        this.table = table;
+        this.parameters = parameters;
+        settings = ModelSettings.of(parameters, inputs.nests());
+        setup = new SeasonSetup(inputs, known, parameters, settings);
+        members = setup.members(settings, 1);
+        outcomes = Outcomes.of(members, setup.stock(), setup.candidates());
+        fewYears = setup.ensemble().realYears() < parameters.value("few_years");
+        if (fewYears) {
+            for (int draw = 1; draw <= DRAWS; draw++) {
+                ModelSettings drawn = ModelSettings.of(new DrawnParameters(table, draw), inputs.nests());
+                draws.add(Outcomes.of(setup.members(drawn, 1), setup.stock(), setup.candidates()));
+            }
+        }
+    }
+
+    /** How many real years stand behind the answer. */
+    public int realYears() {
+        return setup.ensemble().realYears();
+    }
+
+    /** How many possible seasons were run: weather members times courses of bloom. */
+    public int seasons() {
+        return outcomes.seasons();
+    }
+
+    /** True when the years are too few for paired differences alone. */
+    public boolean fewYears() {
+        return fewYears;
+    }
+
+    /** The plan of releases under the inputs' goal. */
+    public ReleasePlan plan() {
+        Goal goal = inputs.goal();
+        double[][] scores = outcomes.scores(goal);
+        int best = WindowFinder.best(scores);
+        Map<Goal, ReleaseWindow> windows = new EnumMap<>(Goal.class);
+        for (Goal each : Goal.values()) {
+            windows.put(each, window(inWindow(each), WindowFinder.best(outcomes.scores(each))));
+        }
+        SplitPlanner split = new SplitPlanner(members, setup.stock(), setup.candidates(), outcomes, goal, parameters);
+        SplitPlanner.Split chosen = split.choose(best);
+        return new ReleasePlan(
+                goal,
+                curve(scores, inWindow(goal), best),
+                window(inWindow(goal), best),
+                windows,
+                chosen.portions(),
+                chosen.reason(),
+                chosen.gain(),
+                ruleOfThumb(scores),
+                fixedDate(goal, scores),
+                sensitivities(goal, best),
+                outcomes.shareCapped(best),
+                outlookBuilder().missedBloom());
+    }
+
+    /** What to expect after a release on the best date. */
+    public Outlook outlook() {
+        return outlookBuilder().build();
+    }
+
+    private OutlookBuilder outlookBuilder() {
+        int best = WindowFinder.best(outcomes.scores(inputs.goal()));
+        OutlookBuilder builder = new OutlookBuilder();
+        for (MemberModel member : members) {
+            builder.add(member, setup.stock(), setup.candidates().date(best), settings);
+        }
+        for (int draw = 1; fewYears && draw <= DRAWS; draw++) {
+            ModelSettings drawn = ModelSettings.of(new DrawnParameters(table, draw), inputs.nests());
+            for (MemberModel member : setup.members(drawn, 1)) {
+                builder.add(member, setup.stock(), setup.candidates().date(best), drawn);
+            }
+        }
+        return builder;
+    }
+
+    private boolean[] inWindow(Goal goal) {
+        return fewYears ? WindowFinder.byRedrawing(outcomes, draws, goal) : WindowFinder.byYears(outcomes, goal);
+    }
+
+    private ReleaseWindow window(boolean[] in, int best) {
+        int from = best;
+        int to = best;
+        while (from > 0 && in[from - 1]) {
+            from--;
+        }
+        while (to < in.length - 1 && in[to + 1]) {
+            to++;
+        }
+        Edge edge = best == 0 ? Edge.EARLIER : best == in.length - 1 ? Edge.LATER : Edge.NONE;
+        return new ReleaseWindow(
+                setup.candidates().date(from), setup.candidates().date(to), edge);
+    }
+
+    private List<CurvePoint> curve(double[][] scores, boolean[] in, int best) {
+        List<double[][]> spread = new ArrayList<>();
+        spread.add(scores);
+        draws.forEach(draw -> spread.add(draw.scores(inputs.goal())));
+        double top = Outcomes.mean(scores, best);
+        List<CurvePoint> curve = new ArrayList<>();
+        for (int i = 0; i < in.length; i++) {
+            double[] all = column(spread, i);
+            double mean = Outcomes.mean(scores, i);
+            curve.add(new CurvePoint(
+                    setup.candidates().date(i),
+                    mean,
+                    Quantiles.of(all, TENTH),
+                    Quantiles.of(all, NINE_TENTHS),
+                    outcomes.meanDaughters(i),
+                    outcomes.meanBloomDays(i),
+                    top > 0 ? 1 - mean / top : 0,
+                    in[i]));
+        }
+        return curve;
+    }
+
+    private static double[] column(List<double[][]> tables, int i) {
+        return tables.stream()
+                .flatMap(Arrays::stream)
+                .mapToDouble(row -> row[i])
+                .toArray();
+    }
+
+    private Alternative ruleOfThumb(double[][] scores) {
+        WarmRule rule = WarmRule.of(parameters);
+        double[] index = new double[scores.length];
+        double cost = 0;
+        int row = 0;
+        double top = Outcomes.mean(scores, WindowFinder.best(scores));
+        for (MemberModel member : members) {
+            for (int k = 0; k < member.courses(); k++) {
+                int yes = rule.firstYes(member.weather(), member.food(k), setup.stock(), setup.candidates());
+                index[row] = yes;
+                cost += top - scores[row][yes];
+                row++;
+            }
+        }
+        return alternative(index, top > 0 ? cost / scores.length / top : 0);
+    }
+
+    private Alternative alternative(double[] index, double cost) {
+        Candidates dates = setup.candidates();
+        return new Alternative(
+                dates.date((int) Math.round(Quantiles.of(index, 0.5))),
+                dates.date((int) Math.round(Quantiles.of(index, 0))),
+                dates.date((int) Math.round(Quantiles.of(index, 1))),
+                cost);
+    }
+
+    private Alternative fixedDate(Goal goal, double[][] scores) {
+        List<MemberModel> past = setup.pastMembers(settings);
+        Candidates all = past.isEmpty() ? setup.candidates() : setup.allDates(parameters);
+        int fixed = past.isEmpty()
+                ? WindowFinder.best(scores)
+                : setup.candidates()
+                        .nearest(all.date(WindowFinder.best(
+                                Outcomes.of(past, setup.stock(), all).scores(goal))));
+        double top = Outcomes.mean(scores, WindowFinder.best(scores));
+        double cost = top > 0 ? 1 - Outcomes.mean(scores, fixed) / top : 0;
+        return alternative(new double[] {fixed}, cost);
+    }
+
+    private List<Sensitivity> sensitivities(Goal goal, int best) {
+        ParameterReader blind =
+                id -> id.equals("settling_food_weight") ? table.get(id).low() : table.value(id);
+        ParameterReader bound =
+                id -> id.equals("settling_food_weight") ? table.get(id).high() : table.value(id);
+        return List.of(
+                moved("poorer-neighbourhood", setup.members(settings, 0.5), goal, best),
+                moved("richer-neighbourhood", setup.members(settings, 1 + 0.5), goal, best),
+                moved("food-blind-settling", setup.members(ModelSettings.of(blind, inputs.nests()), 1), goal, best),
+                moved("food-bound-settling", setup.members(ModelSettings.of(bound, inputs.nests()), 1), goal, best));
+    }
+
+    private Sensitivity moved(String id, List<MemberModel> changed, Goal goal, int best) {
+        Outcomes other = Outcomes.of(changed, setup.stock(), setup.candidates());
+        return new Sensitivity(id, WindowFinder.best(other.scores(goal)) - best);
+    }
+}

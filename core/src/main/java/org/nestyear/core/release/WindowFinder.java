@@ -1,0 +1,129 @@
+package org.nestyear.core.release;
+
+import java.util.List;
+import java.util.SplittableRandom;
+import org.nestyear.core.season.Goal;
+import org.nestyear.core.stats.Quantiles;
+
+/**
+ * Finds the dates that cannot be told from the best: those whose paired difference from it, over the weather years,
+ * includes zero at 90 %. With few years the years are drawn again with replacement, together with draws of the
+ * uncertain parameters, so that the window widens instead of pretending.
+ */
+final class WindowFinder {
+    /** One-sided 95 % point of the normal distribution, for a two-sided 90 % interval; statistical. */
+    private static final double Z90 = 1.6448536269514722;
+    /** Lower end of a two-sided 90 % interval; statistical. */
+    private static final double LOWER = 0.05;
+    /** Re-drawings of the years under each draw of the parameters; numerical. */
+    private static final int REDRAWS = 10;
+
+    private static final long SEED = 1;
+
+    private WindowFinder() {}
+
+    /** The candidate with the highest mean score; the earliest of equals. */
+    static int best(double[][] scores) {
+        int best = 0;
+        for (int i = 0; i < scores[0].length; i++) {
+            if (Outcomes.mean(scores, i) > Outcomes.mean(scores, best)) {
+                best = i;
+            }
+        }
+        return best;
+    }
+
+    /**
+     * Which candidates belong to the window, by the paired differences over many years.
+     *
+     * @param outcomes under the catalogue's values
+     */
+    static boolean[] byYears(Outcomes outcomes, Goal goal) {
+        double[][] scores = yearMeans(outcomes, outcomes.scores(goal));
+        int best = best(scores);
+        boolean[] in = new boolean[scores[0].length];
+        for (int i = 0; i < in.length; i++) {
+            double sum = 0;
+            double squares = 0;
+            for (double[] row : scores) {
+                double difference = row[best] - row[i];
+                sum += difference;
+                squares += difference * difference;
+            }
+            double n = scores.length;
+            double mean = sum / n;
+            double variance = Math.max(0, squares / n - mean * mean) * n / (n - 1);
+            in[i] = mean - Z90 * Math.sqrt(variance / n) <= 0;
+        }
+        return run(in, best);
+    }
+
+    /**
+     * Which candidates belong to the window when years are few.
+     *
+     * @param outcomes under the catalogue's values
+     * @param draws under draws of the parameters
+     */
+    static boolean[] byRedrawing(Outcomes outcomes, List<Outcomes> draws, Goal goal) {
+        int best = best(outcomes.scores(goal));
+        int candidates = outcomes.scores(goal)[0].length;
+        double[][] differences = new double[candidates][draws.size() * REDRAWS];
+        SplittableRandom random = new SplittableRandom(SEED);
+        int column = 0;
+        for (Outcomes draw : draws) {
+            double[][] years = yearMeans(draw, draw.scores(goal));
+            for (int b = 0; b < REDRAWS; b++) {
+                int[] picked = new int[years.length];
+                for (int y = 0; y < picked.length; y++) {
+                    picked[y] = random.nextInt(years.length);
+                }
+                for (int i = 0; i < candidates; i++) {
+                    double difference = 0;
+                    for (int y : picked) {
+                        difference += years[y][best] - years[y][i];
+                    }
+                    differences[i][column] = difference / picked.length;
+                }
+                column++;
+            }
+        }
+        boolean[] in = new boolean[candidates];
+        for (int i = 0; i < candidates; i++) {
+            in[i] = Quantiles.of(differences[i], LOWER) <= 0;
+        }
+        return run(in, best);
+    }
+
+    /** Scores by weather year: the mean over the courses of its bloom. */
+    private static double[][] yearMeans(Outcomes outcomes, double[][] scores) {
+        int years = outcomes.memberOf(outcomes.seasons() - 1) + 1;
+        double[][] means = new double[years][scores[0].length];
+        int[] courses = new int[years];
+        for (int s = 0; s < scores.length; s++) {
+            int y = outcomes.memberOf(s);
+            courses[y]++;
+            for (int i = 0; i < scores[s].length; i++) {
+                means[y][i] += scores[s][i];
+            }
+        }
+        for (int y = 0; y < years; y++) {
+            for (int i = 0; i < means[y].length; i++) {
+                means[y][i] /= courses[y];
+            }
+        }
+        return means;
+    }
+
+    /** Only the unbroken run around the best. */
+    private static boolean[] run(boolean[] in, int best) {
+        boolean[] run = new boolean[in.length];
+        run[best] = true;
+        for (int i = best - 1; i >= 0 && in[i]; i--) {
+            run[i] = true;
+        }
+        for (int i = best + 1; i < in.length && in[i]; i++) {
+            run[i] = true;
+        }
+        return run;
+    }
+}

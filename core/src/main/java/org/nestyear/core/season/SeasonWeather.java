@@ -1,0 +1,95 @@
+package org.nestyear.core.season;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.function.Function;
+import org.nestyear.core.weather.DailyWeather;
+
+/**
+ * The complete daily weather of one season: one member of an ensemble. Array index 0 is the first day held.
+ * Temperatures in °C, rain in mm (NaN where not measured). The arrays are shared, never changed.
+ */
+public final class SeasonWeather {
+    private final SeasonFrame frame;
+    private final int sourceYear;
+    private final int firstIndex;
+    private final double[] minC;
+    private final double[] maxC;
+    private final double[] rainMm;
+
+    private SeasonWeather(
+            SeasonFrame frame, int sourceYear, int firstIndex, double[] minC, double[] maxC, double[] rainMm) {
+        this.frame = frame;
+        this.sourceYear = sourceYear;
+        this.firstIndex = firstIndex;
+        this.minC = minC;
+        this.maxC = maxC;
+        this.rainMm = rainMm;
+    }
+
+    /**
+     * Puts a season together day by day.
+     *
+     * @param from first day wanted; the season runs from there to its end
+     * @param dayOf gives the weather of a date of the season, if known
+     * @return the season, or empty when a day has no temperatures
+     */
+    public static Optional<SeasonWeather> assemble(
+            SeasonFrame frame, int sourceYear, LocalDate from, Function<LocalDate, Optional<DailyWeather>> dayOf) {
+        int first = frame.index(from);
+        int n = frame.days() - first;
+        double[] min = new double[n];
+        double[] max = new double[n];
+        double[] rain = new double[n];
+        for (int i = 0; i < n; i++) {
+            Optional<DailyWeather> day = dayOf.apply(frame.date(first + i));
+            if (day.isEmpty() || !day.get().hasTemperatures()) {
+                return Optional.empty();
+            }
+            min[i] = day.get().minC();
+            max[i] = day.get().maxC();
+            rain[i] = day.get().rainMm();
+        }
+        return Optional.of(new SeasonWeather(frame, sourceYear, first, min, max, rain));
+    }
+
+    /** Days held. */
+    public int days() {
+        return minC.length;
+    }
+
+    /** The date of array index {@code i}. */
+    public LocalDate date(int i) {
+        return frame.date(firstIndex + i);
+    }
+
+    /** The array index of a date, which may lie outside the array. */
+    public int index(LocalDate date) {
+        return frame.index(date) - firstIndex;
+    }
+
+    /** The season. */
+    public SeasonFrame frame() {
+        return frame;
+    }
+
+    /** The year whose weather continues the season after the known days. */
+    public int sourceYear() {
+        return sourceYear;
+    }
+
+    /** Daily minimum, °C. */
+    public double[] minC() {
+        return minC;
+    }
+
+    /** Daily maximum, °C. */
+    public double[] maxC() {
+        return maxC;
+    }
+
+    /** Daily rain, mm; NaN where not measured. */
+    public double[] rainMm() {
+        return rainMm;
+    }
+}

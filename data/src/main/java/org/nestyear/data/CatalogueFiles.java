@@ -1,0 +1,116 @@
+package org.nestyear.data;
+
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.NamedCsvRecord;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.nestyear.core.source.Basis;
+import org.nestyear.core.source.Parameter;
+import org.nestyear.core.source.ParameterTable;
+import org.nestyear.core.source.Source;
+import org.nestyear.core.species.Catalogue;
+import org.nestyear.core.species.Species;
+
+/** Reads the catalogue tables that ship with the program. */
+public final class CatalogueFiles {
+    private static final String FOLDER = "/catalogue/";
+
+    private CatalogueFiles() {}
+
+    /**
+     * The shipped catalogue.
+     *
+     * @throws IllegalStateException if a table is broken, which is a defect of the program
+     */
+    public static Catalogue load() {
+        StringBuilder everything = new StringBuilder();
+        Map<String, Source> sources = new LinkedHashMap<>();
+        for (NamedCsvRecord row : rows("sources.csv", everything)) {
+            Source source = new Source(row.getField("key"), row.getField("citation"), row.getField("doi"));
+            sources.put(source.key(), source);
+        }
+        Map<String, ParameterTable> tables = new LinkedHashMap<>();
+        List<Species> species = new ArrayList<>();
+        for (NamedCsvRecord row : rows("species.csv", everything)) {
+            ParameterTable own = table(row.getField("table"), sources, tables, everything);
+            ParameterTable general = table(row.getField("general"), sources, tables, everything);
+            species.add(new Species(row.getField("latin_name"), row.getField("common_name"), own.completedBy(general)));
+        }
+        return new Catalogue(species, digest(everything));
+    }
+
+    private static ParameterTable table(
+            String name, Map<String, Source> sources, Map<String, ParameterTable> tables, StringBuilder everything) {
+        ParameterTable known = tables.get(name);
+        if (known != null) {
+            return known;
+        }
+        List<Parameter> parameters = new ArrayList<>();
+        for (NamedCsvRecord row : rows(name + ".csv", everything)) {
+            parameters.add(parameter(name, row, sources));
+        }
+        ParameterTable table = new ParameterTable(name, parameters);
+        tables.put(name, table);
+        return table;
+    }
+
+    private static Parameter parameter(String table, NamedCsvRecord row, Map<String, Source> sources) {
+        Source source = sources.get(row.getField("source"));
+        if (source == null) {
+            throw new IllegalStateException("catalogue table " + table + ", line " + row.getStartingLineNumber()
+                    + ": no source has the key \"" + row.getField("source") + "\"");
+        }
+        return new Parameter(
+                row.getField("id"),
+                Double.parseDouble(row.getField("value")),
+                row.getField("unit"),
+                Double.parseDouble(row.getField("low")),
+                Double.parseDouble(row.getField("high")),
+                Basis.ofWord(row.getField("basis")),
+                source,
+                row.getField("locator"),
+                row.getField("borrowed_from"),
+                row.getField("note"));
+    }
+
+    private static List<NamedCsvRecord> rows(String file, StringBuilder everything) {
+        String text = text(file);
+        everything.append(file).append('\n').append(text);
+        try (CsvReader<NamedCsvRecord> reader = CsvReader.builder().ofNamedCsvRecord(new StringReader(text))) {
+            return reader.stream().toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static String text(String file) {
+        try (InputStream in = CatalogueFiles.class.getResourceAsStream(FOLDER + file)) {
+            if (in == null) {
+                throw new IllegalStateException("the catalogue table " + file + " is missing from the program");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static String digest(StringBuilder everything) {
+        try {
+            byte[] hash = MessageDigest.getInstance("SHA-256")
+                    .digest(everything.toString().getBytes(StandardCharsets.UTF_8));
+            return HexFormat.of().formatHex(hash);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}

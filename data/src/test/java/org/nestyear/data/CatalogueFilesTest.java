@@ -1,0 +1,73 @@
+package org.nestyear.data;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.nestyear.core.source.Basis;
+import org.nestyear.core.source.Parameter;
+import org.nestyear.core.species.Catalogue;
+import org.nestyear.core.species.Species;
+
+/** Every shipped number names its unit, range, basis and source. */
+class CatalogueFilesTest {
+    private static final Set<String> UNITS = Set.of(
+            "1",
+            "1/°C",
+            "°C",
+            "d",
+            "1/d",
+            "h",
+            "mm",
+            "m",
+            "°",
+            "W/m²",
+            "°C·d",
+            "°C²·d",
+            "1/(°C·h)",
+            "°C^-0.5",
+            "d at 4 °C",
+            "day of year");
+    private static final Set<String> PLACEHOLDERS = Set.of("tbd", "xxx", "some", "unknown", "?");
+
+    private final Catalogue catalogue = CatalogueFiles.load();
+
+    @Test
+    void everySpeciesHasCompleteRows() {
+        int rows = 0;
+        assertThat(catalogue.species()).hasSize(4);
+        for (Species species : catalogue.species()) {
+            for (Parameter row : species.parameters().rows()) {
+                rows++;
+                assertThat(row.unit()).as(row.id()).isIn(UNITS);
+                assertThat(row.locator()).as(row.id()).isNotBlank().isNotIn(PLACEHOLDERS);
+                assertThat(row.source().citation()).as(row.id()).hasSizeGreaterThan(10);
+            }
+        }
+        assertThat(rows).isGreaterThan(200);
+    }
+
+    @Test
+    void assumedAndRememberedRowsShowARangeUnlessTheyAreDefinitions() {
+        for (Species species : catalogue.species()) {
+            for (Parameter row : species.parameters().rows()) {
+                if (row.basis() == Basis.ASSUMED
+                        && !row.locator().equals("definitions")
+                        && !row.locator().equals("practice rules")) {
+                    assertThat(row.high()).as(row.id()).isGreaterThan(row.low());
+                }
+            }
+        }
+    }
+
+    @Test
+    void borrowedRowsNameASpeciesOfTheCatalogue() {
+        for (Species species : catalogue.species()) {
+            for (Parameter row : species.parameters().rows()) {
+                if (row.isBorrowed()) {
+                    assertThat(catalogue.find(row.borrowedFrom())).as(row.id()).isPresent();
+                }
+            }
+        }
+    }
+}
