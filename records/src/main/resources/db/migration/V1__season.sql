@@ -17,12 +17,12 @@ CREATE TABLE season (
 );
 CREATE INDEX season_by_owner ON season (owner, opened_at);
 
--- The weather and other files that came with an uploaded season, named as its season file names them.
+-- The weather files that came with an uploaded season, by their names without folders.
 CREATE TABLE season_file (
   season_id  TEXT NOT NULL REFERENCES season (id),
-  path       TEXT NOT NULL,
+  file_name  TEXT NOT NULL,
   file_text  TEXT NOT NULL,
   created_at TEXT NOT NULL,
   changed_at TEXT NOT NULL,
-  PRIMARY KEY (season_id, path)
+  PRIMARY KEY (season_id, file_name)
 );

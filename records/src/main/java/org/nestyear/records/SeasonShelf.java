@@ -116,15 +116,15 @@ public final class SeasonShelf {
                 .param("now", text(season.createdAt()))
                 .update();
         if (source instanceof SeasonSource.Uploaded upload) {
-            upload.files().forEach((path, content) -> insertFile(season, path, content));
+            upload.files().forEach((name, content) -> insertFile(season, name, content));
         }
     }
 
-    private void insertFile(StoredSeason season, String path, String content) {
-        jdbc.sql("INSERT INTO season_file (season_id, path, file_text, created_at, changed_at)"
-                        + " VALUES (:id, :path, :content, :now, :now)")
+    private void insertFile(StoredSeason season, String name, String content) {
+        jdbc.sql("INSERT INTO season_file (season_id, file_name, file_text, created_at, changed_at)"
+                        + " VALUES (:id, :name, :content, :now, :now)")
                 .param("id", season.id())
-                .param("path", path)
+                .param("name", name)
                 .param("content", content)
                 .param("now", text(season.createdAt()))
                 .update();
@@ -158,10 +158,10 @@ public final class SeasonShelf {
             return season;
         }
         Map<String, String> files = new HashMap<>();
-        jdbc.sql("SELECT path, file_text FROM season_file WHERE season_id = :id")
+        jdbc.sql("SELECT file_name, file_text FROM season_file WHERE season_id = :id")
                 .param("id", season.id())
                 .query(row -> {
-                    files.put(row.getString("path"), row.getString("file_text"));
+                    files.put(row.getString("file_name"), row.getString("file_text"));
                 });
         return season.withSource(new SeasonSource.Uploaded(upload.fileName(), upload.seasonText(), files));
     }

@@ -40,7 +40,7 @@ public sealed interface SeasonSource {
      *
      * @param fileName its name on the keeper's device
      * @param seasonText its whole text
-     * @param files text of every file it names, by the path it uses for it
+     * @param files text of every file it names, by its name without folders
      */
     record Uploaded(String fileName, String seasonText, Map<String, String> files) implements SeasonSource {
         public Uploaded {
