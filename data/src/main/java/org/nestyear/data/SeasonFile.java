@@ -103,8 +103,8 @@ public final class SeasonFile {
         SeasonTable siteTable = table(top, toml, "site", true);
         Site site = siteTable == null ? null : attempt(() -> SeasonParts.site(siteTable));
         SeasonTable weatherTable = table(top, toml, "weather", true);
-        SeasonWeather weather =
-                weatherTable == null ? null : attempt(() -> SeasonWeather.read(weatherTable, file, today));
+        JoinedWeather weather =
+                weatherTable == null ? null : attempt(() -> JoinedWeather.read(weatherTable, file, today));
         List<SeasonTable> batchTables = tables(top, toml, "batch", true);
         List<Batch> batches = attemptAll(batchTables, SeasonParts::batch);
         List<Nests> nests = attemptAll(tables(top, toml, "nests", true), SeasonParts::nests);

@@ -14,7 +14,7 @@ import org.nestyear.core.weather.WeatherRecord;
 import org.tomlj.TomlArray;
 
 /** The weather files a season names, joined into one record, and its forecast. */
-record SeasonWeather(
+record JoinedWeather(
         WeatherRecord record,
         List<WeatherFile> files,
         @Nullable WeatherRecord forecast,
@@ -24,7 +24,7 @@ record SeasonWeather(
      *
      * @throws DataFault the first thing wrong with the table or with one of the files
      */
-    static SeasonWeather read(SeasonTable table, TextSource season, LocalDate today) {
+    static JoinedWeather read(SeasonTable table, TextSource season, LocalDate today) {
         TomlArray names = table.list("files", "a list of weather files, each in quotation marks");
         if (names.isEmpty()) {
             throw new DataFault(
@@ -58,7 +58,7 @@ record SeasonWeather(
                     "\"today\" under [aim] is wrong");
         }
         WeatherFile forecast = table.has("forecast") ? forecast(table, season, today) : null;
-        return new SeasonWeather(
+        return new JoinedWeather(
                 record, List.copyOf(files), forecast == null ? null : after(forecast.record(), today), forecast);
     }
 
