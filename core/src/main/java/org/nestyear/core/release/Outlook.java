@@ -9,7 +9,7 @@ package org.nestyear.core.release;
  * @param halfFemales half the females out
  * @param mostFemales nine tenths of the females out
  * @param targetBloom middle of the target bloom
- * @param lastNesting fewer than one female in twenty of those that settled still nesting
+ * @param lastNesting nineteen cells in twenty built
  * @param cells expected nest cells
  * @param daughters expected surviving daughters
  * @param daughtersLow tenth percentile of surviving daughters

@@ -15,8 +15,8 @@ final class OutlookBuilder {
     private static final double TENTH = 0.1;
     private static final double HALF = 0.5;
     private static final double NINE_TENTHS = 0.9;
-    /** Share of those settled still nesting when nesting counts as over; a definition. */
-    private static final double STILL_NESTING = 0.05;
+    /** Share of all cells built when nesting counts as over; a definition. */
+    private static final double MOST_CELLS = 0.95;
 
     /** Flightless days in a row that make a cold spell; a definition. */
     private static final int COLD_SPELL_DAYS = 3;
@@ -64,7 +64,8 @@ final class OutlookBuilder {
             daughters.add(run.daughters());
             sons.add(run.sons());
             tunnels.add(run.tunnelsUsed());
-            lastNesting.add(lastDay(run) + (double) weather.date(0).toEpochDay());
+            lastNesting.add(Math.max(release, run.dayOfShare(MOST_CELLS))
+                    + (double) weather.date(0).toEpochDay());
         }
         addOdds(member, stock, release);
     }
@@ -101,18 +102,6 @@ final class OutlookBuilder {
                 .map(t -> t == EmergenceClock.IN_STORE ? 1 : 0)
                 .average()
                 .orElse(0);
-    }
-
-    private static int lastDay(NestingResult run) {
-        double most = 0;
-        int last = 0;
-        for (int d = 0; d < run.days(); d++) {
-            most = Math.max(most, run.nesting(d));
-            if (run.nesting(d) > STILL_NESTING * most) {
-                last = d;
-            }
-        }
-        return last;
     }
 
     /** Share of seasons in which target bloom is over before half the females are out. */
