@@ -25,20 +25,59 @@ public record Site(
         List<HorizonPoint> horizon) {
     private static final double LOWEST_LAND_M = -430;
     private static final double HIGHEST_GARDEN_M = 6000;
+    private static final double TURN_DEG = 360;
 
     public Site {
         check("latitude", latitudeDeg, -90, 90, "degrees");
         check("longitude", longitudeDeg, -180, 180, "degrees");
         check("elevation", elevationM, LOWEST_LAND_M, HIGHEST_GARDEN_M, "m");
         if (facesDeg != null) {
-            check("facing", facesDeg, 0, 360, "degrees");
+            check("facing", facesDeg, 0, TURN_DEG, "degrees");
         }
         horizon = List.copyOf(horizon);
+        for (int i = 1; i < horizon.size(); i++) {
+            if (!(horizon.get(i - 1).azimuthDeg() < horizon.get(i).azimuthDeg())) {
+                throw new IllegalArgumentException("horizon azimuth "
+                        + horizon.get(i).azimuthDeg() + " does not come after "
+                        + horizon.get(i - 1).azimuthDeg() + " degrees; list the points clockwise, each once");
+            }
+        }
     }
 
     /** True north of the equator, and on it. */
     public boolean isNorthern() {
         return latitudeDeg >= 0;
+    }
+
+    /**
+     * Height of the skyline in one direction, degrees: on a straight line between the two sighted points beside it, going
+     * round through north; level all round when nothing was sighted.
+     *
+     * @param azimuthDeg degrees clockwise from north, 0 to 360
+     */
+    public double horizonDeg(double azimuthDeg) {
+        check("azimuth", azimuthDeg, 0, TURN_DEG, "degrees");
+        if (horizon.isEmpty()) {
+            return 0;
+        }
+        double azimuth = azimuthDeg == TURN_DEG ? 0 : azimuthDeg;
+        HorizonPoint before = horizon.get(horizon.size() - 1);
+        double beforeDeg = before.azimuthDeg() - TURN_DEG;
+        for (HorizonPoint after : horizon) {
+            if (azimuth < after.azimuthDeg()) {
+                return between(before, beforeDeg, after, after.azimuthDeg(), azimuth);
+            }
+            before = after;
+            beforeDeg = after.azimuthDeg();
+        }
+        HorizonPoint first = horizon.get(0);
+        return between(before, beforeDeg, first, first.azimuthDeg() + TURN_DEG, azimuth);
+    }
+
+    private static double between(
+            HorizonPoint before, double beforeDeg, HorizonPoint after, double afterDeg, double azimuthDeg) {
+        double share = (azimuthDeg - beforeDeg) / (afterDeg - beforeDeg);
+        return before.elevationDeg() + share * (after.elevationDeg() - before.elevationDeg());
     }
 
     private static void check(String what, double value, double low, double high, String unit) {

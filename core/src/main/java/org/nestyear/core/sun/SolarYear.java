@@ -2,7 +2,9 @@ package org.nestyear.core.sun;
 
 /** The two arguments every formula of the solar year takes, and what they may be. */
 final class SolarYear {
+    /** Latitude of a pole, by definition. */
     private static final double POLE_DEG = 90;
+    /** The last day of a leap year, by definition. */
     private static final int LAST_DAY = 366;
 
     private SolarYear() {}
