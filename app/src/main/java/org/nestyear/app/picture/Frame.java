@@ -13,7 +13,14 @@ package org.nestyear.app.picture;
  * @param key start of the ids inside the picture, so that two pictures can stand on one page
  */
 public record Frame(
-        double width, double plotHeight, double left, double right, double top, double text, int dateTicks, String key) {
+        double width,
+        double plotHeight,
+        double left,
+        double right,
+        double top,
+        double text,
+        int dateTicks,
+        String key) {
     /** For a laptop and for paper. */
     public static Frame wide(String name) {
         return new Frame(960, 330, 64, 18, 50, 17, 10, name + "-wide");

@@ -29,15 +29,17 @@ final class LaneRows {
     }
 
     double height() {
-        return rows.stream().mapToDouble(r -> r.below ? frame.line() * 2 : frame.line()).sum() + frame.line() * 0.6;
+        return rows.stream()
+                        .mapToDouble(r -> r.below ? frame.line() * 2 : frame.line())
+                        .sum()
+                + frame.line() * 0.6;
     }
 
     void draw(SvgText svg) {
         for (Row row : rows) {
             svg.open("g", "class", "lane");
             mark(svg, row);
-            svg.words(
-                    "text", row.lane.words(), "x", row.wordsX, "y", row.wordsY, "text-anchor", row.anchor);
+            svg.words("text", row.lane.words(), "x", row.wordsX, "y", row.wordsY, "text-anchor", row.anchor);
             svg.close();
         }
     }
@@ -47,20 +49,21 @@ final class LaneRows {
         double y = row.y;
         double r = frame.text() * 0.42;
         switch (row.lane.mark()) {
-            case BAR -> svg.empty(
-                    "rect",
-                    "class",
-                    "bar",
-                    "x",
-                    row.left,
-                    "y",
-                    y - r,
-                    "width",
-                    row.right - row.left,
-                    "height",
-                    2 * r,
-                    "fill",
-                    "url(#" + frame.key() + "-bloom)");
+            case BAR ->
+                svg.empty(
+                        "rect",
+                        "class",
+                        "bar",
+                        "x",
+                        row.left,
+                        "y",
+                        y - r,
+                        "width",
+                        row.right - row.left,
+                        "height",
+                        2 * r,
+                        "fill",
+                        "url(#" + frame.key() + "-bloom)");
             case TRIANGLE -> {
                 span(svg, row);
                 corners(svg, x, y - r, x + r, y + r, x - r, y + r);
@@ -85,7 +88,10 @@ final class LaneRows {
     private static void corners(SvgText svg, double... xy) {
         StringBuilder points = new StringBuilder();
         for (int i = 0; i < xy.length; i += 2) {
-            points.append(i == 0 ? "" : " ").append(SvgText.number(xy[i])).append(',').append(SvgText.number(xy[i + 1]));
+            points.append(i == 0 ? "" : " ")
+                    .append(SvgText.number(xy[i]))
+                    .append(',')
+                    .append(SvgText.number(xy[i + 1]));
         }
         svg.empty("polygon", "class", "mark", "points", points);
     }

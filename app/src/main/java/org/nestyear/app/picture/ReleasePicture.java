@@ -26,7 +26,8 @@ public final class ReleasePicture {
         this.curve = curve;
         this.frame = frame;
         this.days = daysShown(curve, frame);
-        double highest = curve.points().stream().mapToDouble(CurvePoint::p90).max().orElse(FULL_SCORE);
+        double highest =
+                curve.points().stream().mapToDouble(CurvePoint::p90).max().orElse(FULL_SCORE);
         this.scores = new LinearScale(0, Math.max(FULL_SCORE, highest), frame.plotBottom(), frame.top());
     }
 
@@ -100,15 +101,7 @@ public final class ReleasePicture {
 
     private void stripes(String name, String path, String lineClass) {
         svg.open(
-                "pattern",
-                "id",
-                frame.key() + "-" + name,
-                "width",
-                10,
-                "height",
-                10,
-                "patternUnits",
-                "userSpaceOnUse");
+                "pattern", "id", frame.key() + "-" + name, "width", 10, "height", 10, "patternUnits", "userSpaceOnUse");
         svg.empty("rect", "width", 10, "height", 10, "class", lineClass + "-ground");
         svg.empty("path", "d", path, "class", lineClass);
         svg.close();
