@@ -16,6 +16,9 @@ package org.nestyear.core.release;
  * @param daughtersHigh ninetieth percentile
  * @param sons expected surviving sons
  * @param tunnelsUsed expected tunnels begun
+ * @param unmated share of females that come out when no male is expected alive, 0 to 1
+ * @param lostInStore share of cocoons that open in the store before they are put out, 0 to 1
+ * @param coldSpell share of seasons with three or more flightless days in a row in the two weeks after release
  * @param noFemaleSettles chance that not one female settles, 0 to 1
  */
 public record Outlook(
@@ -32,4 +35,7 @@ public record Outlook(
         double daughtersHigh,
         double sons,
         double tunnelsUsed,
+        double unmated,
+        double lostInStore,
+        double coldSpell,
         double noFemaleSettles) {}
