@@ -29,23 +29,22 @@ public final class SeasonFile {
 
     private final TextSource file;
     private final SourceText source;
-    private final LocalDate defaultToday;
+    private final DayOfPlan dayOfPlan;
     private final List<DataFault> faults = new ArrayList<>();
 
-    private SeasonFile(TextSource file, LocalDate defaultToday) {
+    private SeasonFile(TextSource file, DayOfPlan dayOfPlan) {
         this.file = file;
         this.source = SourceText.read(file);
-        this.defaultToday = defaultToday;
+        this.dayOfPlan = dayOfPlan;
     }
 
     /**
      * Reads a season without a fault.
      *
-     * @param defaultToday the day of the plan when the file does not name one
      * @throws DataFault the first thing that is wrong with it
      */
-    public static Season read(TextSource file, LocalDate defaultToday) {
-        SeasonCheck check = check(file, defaultToday);
+    public static Season read(TextSource file, DayOfPlan dayOfPlan) {
+        SeasonCheck check = check(file, dayOfPlan);
         if (!check.faults().isEmpty()) {
             throw check.faults().get(0);
         }
@@ -57,10 +56,10 @@ public final class SeasonFile {
     }
 
     /** Reads a season to its end and lists what is wrong with it: one fault a table, and every unknown key. */
-    public static SeasonCheck check(TextSource file, LocalDate defaultToday) {
+    public static SeasonCheck check(TextSource file, DayOfPlan dayOfPlan) {
         SeasonFile season;
         try {
-            season = new SeasonFile(file, defaultToday);
+            season = new SeasonFile(file, dayOfPlan);
         } catch (DataFault fault) {
             return new SeasonCheck(null, List.of(fault));
         }
@@ -99,7 +98,7 @@ public final class SeasonFile {
 
     private @Nullable Season season(SeasonTable top, TomlTable toml, Aim aim) {
         LocalDate given = aim.today();
-        LocalDate today = given == null ? defaultToday : given;
+        LocalDate today = dayOfPlan.choose(given);
         SeasonTable siteTable = table(top, toml, "site", true);
         Site site = siteTable == null ? null : attempt(() -> SeasonParts.site(siteTable));
         SeasonTable weatherTable = table(top, toml, "weather", true);

@@ -3,8 +3,10 @@ package org.nestyear.data;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 
 /** A text to be read, and the texts that lie beside it: on disk, or among the program's own resources. */
 public interface TextSource {
@@ -28,6 +30,15 @@ public interface TextSource {
     /** A resource of the program, for instance the demo; {@code path} is absolute within the class path. */
     static TextSource ofResource(Class<?> anchor, String path) {
         return new InProgram(anchor, path);
+    }
+
+    /**
+     * Texts held in memory, such as files that came through a browser.
+     *
+     * @param texts text of each file by the path under which others name it
+     */
+    static TextSource ofTexts(String name, Map<String, String> texts) {
+        return new InMemory(name, texts);
     }
 
     /** A file on disk. */
@@ -78,6 +89,32 @@ public interface TextSource {
         @Override
         public TextSource beside(String relative) {
             return new InProgram(anchor, path.substring(0, path.lastIndexOf('/') + 1) + relative);
+        }
+    }
+
+    /** A text in memory; those beside it are named as others name them, without folders of their own. */
+    record InMemory(String name, Map<String, String> texts) implements TextSource {
+        public InMemory {
+            texts = Map.copyOf(texts);
+        }
+
+        @Override
+        public boolean exists() {
+            return texts.containsKey(name);
+        }
+
+        @Override
+        public byte[] bytes() throws IOException {
+            String text = texts.get(name);
+            if (text == null) {
+                throw new FileNotFoundException(name);
+            }
+            return text.getBytes(StandardCharsets.UTF_8);
+        }
+
+        @Override
+        public TextSource beside(String relative) {
+            return new InMemory(relative, texts);
         }
     }
 }

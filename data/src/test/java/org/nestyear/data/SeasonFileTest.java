@@ -30,10 +30,12 @@ import org.nestyear.core.weather.WeatherRecord;
 
 class SeasonFileTest {
     private static final LocalDate TODAY = LocalDate.parse("2015-03-10");
+    private static final DayOfPlan DAY = DayOfPlan.of(TODAY);
 
     @Test
     void theWholeFileIsRead() {
-        Season season = SeasonFile.read(Fixtures.source("season/low-meadow.toml"), LocalDate.parse("2020-01-01"));
+        Season season =
+                SeasonFile.read(Fixtures.source("season/low-meadow.toml"), DayOfPlan.of(LocalDate.parse("2020-01-01")));
 
         SeasonInputs inputs = season.inputs();
         assertThat(inputs.site())
@@ -69,9 +71,18 @@ class SeasonFileTest {
     }
 
     @Test
+    void theDayAskedForCountsBeforeTheDayInTheFile() {
+        DayOfPlan asked = new DayOfPlan(LocalDate.parse("2015-03-01"), LocalDate.parse("2020-01-01"));
+
+        Season season = SeasonFile.read(Fixtures.source("season/low-meadow.toml"), asked);
+
+        assertThat(season.inputs().today()).isEqualTo("2015-03-01");
+    }
+
+    @Test
     void weatherFilesAreJoinedInOrderOfDate() {
-        SeasonInputs inputs = SeasonFile.read(Fixtures.source("season/low-meadow.toml"), TODAY)
-                .inputs();
+        SeasonInputs inputs =
+                SeasonFile.read(Fixtures.source("season/low-meadow.toml"), DAY).inputs();
 
         assertThat(inputs.weather().first()).isEqualTo("2015-02-01");
         assertThat(inputs.weather().last()).isEqualTo("2015-03-09");
@@ -80,8 +91,8 @@ class SeasonFileTest {
 
     @Test
     void theForecastBeginsAfterToday() {
-        SeasonInputs inputs = SeasonFile.read(Fixtures.source("season/low-meadow.toml"), TODAY)
-                .inputs();
+        SeasonInputs inputs =
+                SeasonFile.read(Fixtures.source("season/low-meadow.toml"), DAY).inputs();
 
         WeatherRecord forecast = Objects.requireNonNull(inputs.forecast());
         assertThat(forecast.first()).isEqualTo("2015-03-11");
@@ -94,7 +105,7 @@ class SeasonFileTest {
         TextSource source = Fixtures.source("bad-season/" + name);
         String expectedFile = source.beside(file).name();
 
-        assertThatThrownBy(() -> SeasonFile.read(source, TODAY)).isInstanceOfSatisfying(DataFault.class, fault -> {
+        assertThatThrownBy(() -> SeasonFile.read(source, DAY)).isInstanceOfSatisfying(DataFault.class, fault -> {
             assertThat(fault.code().code()).isEqualTo(code);
             assertThat(fault.at()).isEqualTo(new Position(expectedFile, line, column));
             assertThat(fault.sentence()).contains("; expected ").endsWith(".");
@@ -120,7 +131,7 @@ class SeasonFileTest {
     void aMisspeltKeyNamesTheNearest() {
         TextSource source = Fixtures.source("bad-season/unknown-key.toml");
 
-        assertThatThrownBy(() -> SeasonFile.read(source, TODAY))
+        assertThatThrownBy(() -> SeasonFile.read(source, DAY))
                 .hasMessage(source.name()
                         + ":5:1: \"lattitude\" is not a key of [site]; expected one of name, latitude, longitude,"
                         + " elevation_m, zone, faces_deg, horizon.\nMaybe \"latitude\" was meant.");
@@ -144,7 +155,7 @@ class SeasonFileTest {
 
     @Test
     void anUnknownSpeciesPointsToItsLine() {
-        Season season = SeasonFile.read(Fixtures.source("bad-season/unknown-species.toml"), TODAY);
+        Season season = SeasonFile.read(Fixtures.source("bad-season/unknown-species.toml"), DAY);
 
         DataFault fault = season.unknownSpecies(0, List.of("Osmia cornuta", "Osmia lignaria"));
 
@@ -154,14 +165,14 @@ class SeasonFileTest {
 
     @Test
     void everyFaultIsListed() {
-        assertThat(SeasonFile.check(Fixtures.source("bad-season/unknown-key.toml"), TODAY)
+        assertThat(SeasonFile.check(Fixtures.source("bad-season/unknown-key.toml"), DAY)
                         .faults())
                 .extracting(DataFault::code)
                 .containsExactly(FaultCode.SEASON_KEY, FaultCode.SEASON_MISSING);
     }
 
     private static String advice(String name) {
-        SeasonCheck check = SeasonFile.check(Fixtures.source("bad-season/" + name), TODAY);
+        SeasonCheck check = SeasonFile.check(Fixtures.source("bad-season/" + name), DAY);
         assertThat(check.faults()).isNotEmpty();
         return check.faults().get(0).advice();
     }

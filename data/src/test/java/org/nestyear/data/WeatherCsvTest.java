@@ -8,6 +8,7 @@ import java.io.StringWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -149,7 +150,7 @@ class WeatherCsvTest {
                 2024-02-29,-0.1,0.00010,0.0,12.25
                 2024-03-02,,7.000000001,,0.0
                 """);
-        WeatherFile back = WeatherCsv.read(new InMemory("back.csv", text.toString()));
+        WeatherFile back = WeatherCsv.read(TextSource.ofTexts("back.csv", Map.of("back.csv", text.toString())));
         assertThat(back.record().days()).containsExactlyElementsOf(record.days());
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -27,6 +28,7 @@ import org.nestyear.core.season.SeasonInputs;
 import org.nestyear.core.season.Wintered;
 import org.nestyear.core.weather.DailyWeather;
 import org.nestyear.core.weather.WeatherRecord;
+import org.nestyear.data.DayOfPlan;
 import org.nestyear.data.Season;
 import org.nestyear.data.SeasonFile;
 import org.nestyear.data.TextSource;
@@ -36,7 +38,7 @@ class DemoReadingTest {
 
     @Test
     void theWholeDemoIsRead() {
-        Season season = SeasonFile.read(DEMO, LocalDate.EPOCH);
+        Season season = SeasonFile.read(DEMO, DayOfPlan.of(LocalDate.EPOCH));
         SeasonInputs inputs = season.inputs();
 
         assertThat(inputs)
@@ -70,7 +72,8 @@ class DemoReadingTest {
     /** Sums made with awk over the file itself, apart from this reader. */
     @Test
     void itsWeatherAddsUp() {
-        WeatherRecord weather = SeasonFile.read(DEMO, LocalDate.EPOCH).inputs().weather();
+        WeatherRecord weather =
+                SeasonFile.read(DEMO, DayOfPlan.of(LocalDate.EPOCH)).inputs().weather();
 
         assertThat(weather.days()).hasSize(1461);
         assertThat(weather.first()).isEqualTo("2012-01-01");
@@ -95,8 +98,7 @@ class DemoReadingTest {
             });
         }
 
-        List<String> shipped = new String(
-                        DEMO.beside("tansy-lane-weather.csv").bytes(), java.nio.charset.StandardCharsets.UTF_8)
+        List<String> shipped = new String(DEMO.beside("tansy-lane-weather.csv").bytes(), StandardCharsets.UTF_8)
                 .lines()
                 .skip(1)
                 .toList();

@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
@@ -34,13 +35,14 @@ class SunTimesTest {
     /**
      * reference/solar/sunrise_sunset.csv: 12 places × 11 dates by a second implementation of the algorithm, empty where
      * the sun neither rises nor sets. That README allows 60 s below 60° latitude; printed to 1 s, the two agree within
-     * 5 s everywhere.
+     * 1 s there. Beyond, where the sun grazes the horizon and the one step of the algorithm matters, 60 s.
      */
     @Test
     void agreesWithASecondImplementation() {
-        Comparison rise = new Comparison("sunrise, s", 5);
-        Comparison set = new Comparison("sunset, s", 5);
-        Comparison noon = new Comparison("transit, s", 5);
+        Comparison rise = new Comparison("sunrise below 60° latitude, s", 2);
+        Comparison set = new Comparison("sunset below 60° latitude, s", 2);
+        Comparison grazing = new Comparison("sunrise and sunset beyond 60° latitude, s", 60);
+        Comparison noon = new Comparison("transit, s", 2);
         int polar = 0;
         for (NamedCsvRecord row : SharedData.rows("reference/solar/sunrise_sunset.csv")) {
             String name = row.getField("place") + " " + row.getField("utc_date");
@@ -66,27 +68,19 @@ class SunTimesTest {
             } else {
                 Instant sunrise = Instant.parse(row.getField("spa_sunrise_utc"));
                 Instant sunset = Instant.parse(row.getField("spa_sunset_utc"));
-                rise.add(
-                        name,
-                        onTheReferencesDay(
-                                day,
-                                sunrise,
-                                zone,
-                                date -> ordinary(ours.apply(date)).sunrise()),
-                        0);
-                set.add(
-                        name,
-                        onTheReferencesDay(
-                                day,
-                                sunset,
-                                zone,
-                                date -> ordinary(ours.apply(date)).sunset()),
-                        0);
+                double riseOff = onTheReferencesDay(
+                        day, sunrise, zone, date -> ordinary(ours.apply(date)).sunrise());
+                double setOff = onTheReferencesDay(
+                        day, sunset, zone, date -> ordinary(ours.apply(date)).sunset());
+                boolean high = Math.abs(observer.latitudeDeg()) > 60;
+                (high ? grazing : rise).add(name, riseOff, 0);
+                (high ? grazing : set).add(name, setOff, 0);
             }
         }
         noon.check(132);
-        rise.check(128);
-        set.check(128);
+        rise.check(110);
+        set.check(110);
+        grazing.check(36);
         assertThat(polar).as("days without rise or set").isEqualTo(4);
     }
 
@@ -131,6 +125,52 @@ class SunTimesTest {
     }
 
     /**
+     * The day of the worked example of Reda and Andreas (2004): rise 06:12:43, transit 11:46:04.96, set 17:20:19.18 at
+     * UTC−7, in published_examples.csv. Its sunset is after universal midnight, so it is that of the evening before.
+     */
+    @Test
+    void agreesWithTheDayOfThePublishedExample() {
+        Observer golden = new Observer(39.742476, -105.1786, 1830.14, 820, 11);
+        ZoneOffset zone = ZoneOffset.ofHours(-7);
+        LocalDate day = LocalDate.of(2003, 10, 17);
+        Function<LocalDate, SunTimes.RisesAndSets> ours = date -> ordinary(SunTimes.of(golden, date, zone, 67));
+        Comparison times = new Comparison("published example, s", 1.5);
+        for (NamedCsvRecord row : SharedData.rows("reference/solar/published_examples.csv")) {
+            if (!row.getField("id").equals("reda2004") || !row.getField("unit").equals("UTC-7")) {
+                continue;
+            }
+            Instant expected =
+                    day.atTime(LocalTime.parse(row.getField("value"))).toInstant(zone);
+            String quantity = row.getField("quantity");
+            Function<LocalDate, Instant> event = switch (quantity) {
+                case "sunrise_local" -> date -> ours.apply(date).sunrise();
+                case "transit_local" -> date -> ours.apply(date).transit();
+                case "sunset_local" -> date -> ours.apply(date).sunset();
+                default -> throw new IllegalStateException("unknown quantity " + quantity);
+            };
+            times.add(quantity, onTheReferencesDay(day, expected, zone, event), 0);
+        }
+        times.check(3);
+    }
+
+    /** Wherever it is, the day around an instant has its noon within half a day of it. */
+    @Test
+    void dayAroundAnInstantHoldsThatInstant() {
+        Comparison hours = new Comparison("from the instant to the noon of its day, h", 12.4);
+        for (double longitude = -180; longitude <= 180; longitude += 30) {
+            Observer observer = new Observer(40, longitude, 0, ANY_HPA, ANY_C);
+            for (int hour = 0; hour < 24; hour++) {
+                Instant instant = Instant.parse("2015-05-01T00:00:00Z").plusSeconds(3600L * hour);
+                SunTimes.RisesAndSets day = ordinary(SunTimes.around(observer, instant));
+                hours.add("longitude " + longitude + " hour " + hour, seconds(day.transit(), instant) / 3600, 0);
+                assertThat(day.sunrise()).isBetween(day.transit().minusSeconds(12 * 3600), day.transit());
+                assertThat(day.sunset()).isBetween(day.transit(), day.transit().plusSeconds(12 * 3600));
+            }
+        }
+        hours.check(13 * 24);
+    }
+
+    /**
      * At rise and set the sun's centre stands .8333° below the level, by the position that is checked elsewhere. The
      * tolerance holds the parallax of the sun (.0024°), which rise and set leave out, and the single step in which the
      * algorithm finds them (some 2 s, or .008°).
@@ -157,10 +197,24 @@ class SunTimesTest {
         centre.check(7 * 29 * 2);
     }
 
-    /** Seconds from the reference's event to ours, ours taken on the universal day the reference worked on. */
+    /**
+     * Seconds from the reference's event to ours, ours taken on the universal day the reference worked on. Within two
+     * minutes of universal midnight that may be either day, and the nearer is taken.
+     */
     private static double onTheReferencesDay(
             LocalDate universalDay, Instant expected, ZoneOffset zone, Function<LocalDate, Instant> ours) {
-        long moved = ChronoUnit.DAYS.between(expected.atOffset(ZoneOffset.UTC).toLocalDate(), universalDay);
+        double early = secondsOnDay(universalDay, expected, expected.minusSeconds(120), zone, ours);
+        double late = secondsOnDay(universalDay, expected, expected.plusSeconds(120), zone, ours);
+        return Math.abs(early) < Math.abs(late) ? early : late;
+    }
+
+    private static double secondsOnDay(
+            LocalDate universalDay,
+            Instant expected,
+            Instant fallsOn,
+            ZoneOffset zone,
+            Function<LocalDate, Instant> ours) {
+        long moved = ChronoUnit.DAYS.between(fallsOn.atOffset(ZoneOffset.UTC).toLocalDate(), universalDay);
         LocalDate date = expected.atOffset(zone).toLocalDate().plusDays(moved);
         return seconds(ours.apply(date), expected.plus(Duration.ofDays(moved)));
     }

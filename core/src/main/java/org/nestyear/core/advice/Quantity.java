@@ -13,6 +13,11 @@ public record Quantity(double value, Unit unit, int decimals) {
         }
     }
 
+    /** The same quantity shown with other decimals. */
+    public Quantity withDecimals(int other) {
+        return new Quantity(value, unit, other);
+    }
+
     public static Quantity celsius(double value) {
         return new Quantity(value, Unit.CELSIUS, 0);
     }

@@ -4,16 +4,14 @@ package org.nestyear.core.nesting;
 public final class NestingResult {
     private final double daughters;
     private final double sons;
-    private final double cells;
     private final double tunnelsUsed;
-    private final double[] nesting;
+    private final double[] cellsByDay;
 
-    NestingResult(double daughters, double sons, double cells, double tunnelsUsed, double[] nesting) {
+    NestingResult(double daughters, double sons, double tunnelsUsed, double[] cellsByDay) {
         this.daughters = daughters;
         this.sons = sons;
-        this.cells = cells;
         this.tunnelsUsed = tunnelsUsed;
-        this.nesting = nesting;
+        this.cellsByDay = cellsByDay;
     }
 
     /** Daughters that live to be adults. */
@@ -26,9 +24,13 @@ public final class NestingResult {
         return sons;
     }
 
-    /** Cells built. */
+    /** Cells built over the season. */
     public double cells() {
-        return cells;
+        double sum = 0;
+        for (double cells : cellsByDay) {
+            sum += cells;
+        }
+        return sum;
     }
 
     /** Tunnels begun. */
@@ -36,13 +38,16 @@ public final class NestingResult {
         return tunnelsUsed;
     }
 
-    /** Settled females alive on day {@code d}. */
-    public double nesting(int d) {
-        return nesting[d];
-    }
-
-    /** Days held. */
-    public int days() {
-        return nesting.length;
+    /** The day by whose end a share of all cells is built, 0 to 1; 0 when none are. */
+    public int dayOfShare(double share) {
+        double wanted = share * cells();
+        double sum = 0;
+        for (int d = 0; d < cellsByDay.length; d++) {
+            sum += cellsByDay[d];
+            if (sum > 0 && sum >= wanted) {
+                return d;
+            }
+        }
+        return 0;
     }
 }

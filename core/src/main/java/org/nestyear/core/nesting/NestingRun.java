@@ -26,21 +26,19 @@ public final class NestingRun {
         DayRates rates = value.rates();
         int n = rates.days();
         Females females = new Females(n);
-        double[] nesting = new double[n];
+        double[] cellsByDay = new double[n];
         double free = tunnels.count();
-        double cells = 0;
         double daughters = 0;
         double sons = 0;
         for (int d = firstStart(femalesOut); d < n; d++) {
             double newcomers =
                     femalesOut[d - settings.prenestingDays()] * value.settled(d - settings.prenestingDays()) * fit;
             free -= females.arrive(d, newcomers, free);
-            nesting[d] = females.all();
             double finishing = 0;
             for (int s = females.first; s <= females.last; s++) {
                 double built = females.holders[s] * rates.cells[d];
                 double share = tunnels.daughterShare(settings, d - s) * mated[s - settings.prenestingDays()];
-                cells += built;
+                cellsByDay[d] += built;
                 daughters += built * share * rates.survival[d];
                 sons += built * (1 - share) * rates.survival[d];
                 finishing += built / tunnels.cellsEach();
@@ -52,7 +50,7 @@ public final class NestingRun {
             }
             females.die(rates.death[d]);
         }
-        return new NestingResult(daughters, sons, cells, tunnels.count() - free, nesting);
+        return new NestingResult(daughters, sons, tunnels.count() - free, cellsByDay);
     }
 
     private int firstStart(double[] femalesOut) {
@@ -108,14 +106,6 @@ public final class NestingRun {
                 holders[s] *= 1 - share;
                 waiting[s] *= 1 - share;
             }
-        }
-
-        double all() {
-            double sum = 0;
-            for (int s = first; s <= last; s++) {
-                sum += holders[s] + waiting[s];
-            }
-            return sum;
         }
     }
 }

@@ -39,6 +39,7 @@ final class MemberModel {
     private final double[] females;
     private final double[] males;
     private final double[] mated;
+    private final FlightDays flight;
 
     /**
      * Prepares a member.
@@ -66,7 +67,7 @@ final class MemberModel {
         maleSums = ThermalSums.ofHours(settings.male(), cocoonC);
         femaleClock = new EmergenceClock(settings.female(), GRID);
         maleClock = new EmergenceClock(settings.male(), GRID);
-        FlightDays flight = FlightDays.of(settings.flight(), weather, hourlyC, sky);
+        flight = FlightDays.of(settings.flight(), weather, hourlyC, sky);
         double[] errors = bloom.errorDays() > 0 ? ERRORS : NO_ERROR;
         foods = new FoodCurve[errors.length];
         values = new FemaleValue[errors.length];
@@ -169,6 +170,33 @@ final class MemberModel {
         }
         NestingResult run = nest(value, fit);
         return new Score(run.daughters(), fit * visits, fit * settled, wanted, true);
+    }
+
+    /** True when there is at least one free tunnel of a usable width. */
+    boolean hasTunnels() {
+        return settings.tunnels().count() > 0;
+    }
+
+    /** Share of the females of the last release that come out when no male is expected alive, 0 to 1. */
+    double unmated() {
+        double out = 0;
+        double without = 0;
+        for (int d = 0; d < females.length; d++) {
+            out += females[d];
+            without += females[d] * (1 - mated[d]);
+        }
+        return out > 0 ? without / out : 0;
+    }
+
+    /** The longest run of days without flight among {@code days} days from {@code from}. */
+    int longestFlightless(int from, int days) {
+        int run = 0;
+        int longest = 0;
+        for (int d = from; d < Math.min(flight.days(), from + days); d++) {
+            run = flight.canFly(d) ? 0 : run + 1;
+            longest = Math.max(longest, run);
+        }
+        return longest;
     }
 
     /** The nesting season of the last scored release, day by day. */

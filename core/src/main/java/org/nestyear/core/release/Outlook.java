@@ -9,13 +9,16 @@ package org.nestyear.core.release;
  * @param halfFemales half the females out
  * @param mostFemales nine tenths of the females out
  * @param targetBloom middle of the target bloom
- * @param lastNesting fewer than one female in twenty of those that settled still nesting
+ * @param lastNesting nineteen cells in twenty built
  * @param cells expected nest cells
  * @param daughters expected surviving daughters
  * @param daughtersLow tenth percentile of surviving daughters
  * @param daughtersHigh ninetieth percentile
  * @param sons expected surviving sons
  * @param tunnelsUsed expected tunnels begun
+ * @param unmated share of females that come out when no male is expected alive, 0 to 1
+ * @param lostInStore share of cocoons that open in the store before they are put out, 0 to 1
+ * @param coldSpell share of seasons with three or more flightless days in a row in the two weeks after release
  * @param noFemaleSettles chance that not one female settles, 0 to 1
  */
 public record Outlook(
@@ -32,4 +35,7 @@ public record Outlook(
         double daughtersHigh,
         double sons,
         double tunnelsUsed,
+        double unmated,
+        double lostInStore,
+        double coldSpell,
         double noFemaleSettles) {}

@@ -15,8 +15,13 @@ final class OutlookBuilder {
     private static final double TENTH = 0.1;
     private static final double HALF = 0.5;
     private static final double NINE_TENTHS = 0.9;
-    /** Share of those settled still nesting when nesting counts as over; a definition. */
-    private static final double STILL_NESTING = 0.05;
+    /** Share of all cells built when nesting counts as over; a definition. */
+    private static final double MOST_CELLS = 0.95;
+
+    /** Flightless days in a row that make a cold spell; a definition. */
+    private static final int COLD_SPELL_DAYS = 3;
+    /** Days after release in which a cold spell is looked for; a definition. */
+    private static final int COLD_SPELL_WITHIN_DAYS = 14;
 
     private final List<Double> firstMales = new ArrayList<>();
     private final List<Double> halfMales = new ArrayList<>();
@@ -30,13 +35,21 @@ final class OutlookBuilder {
     private final List<Double> sons = new ArrayList<>();
     private final List<Double> tunnels = new ArrayList<>();
     private final List<Double> noneSettles = new ArrayList<>();
+    private final List<Double> unmated = new ArrayList<>();
+    private final List<Double> inStore = new ArrayList<>();
+    private int coldSpells;
+    private int members;
     private int missed;
     private int seasons;
 
     /** Adds every course of a member, released on {@code date}. */
-    void add(MemberModel member, Stock stock, LocalDate date, ModelSettings settings) {
+    void add(MemberModel member, Stock stock, LocalDate date) {
         SeasonWeather weather = member.weather();
         int release = weather.index(date);
+        members++;
+        int spell = member.longestFlightless(release, COLD_SPELL_WITHIN_DAYS);
+        coldSpells += spell >= COLD_SPELL_DAYS ? 1 : 0;
+        inStore.add(shareInStore(member.times(Sex.FEMALE, stock, release)));
         addTimes(weather, member.times(Sex.MALE, stock, release), firstMales, halfMales, new ArrayList<>());
         double half =
                 addTimes(weather, member.times(Sex.FEMALE, stock, release), firstFemales, halfFemales, mostFemales);
@@ -46,20 +59,22 @@ final class OutlookBuilder {
             bloom.add(middle + weather.date(0).toEpochDay());
             missed += half > member.bloomEnd(k) ? 1 : 0;
             NestingResult run = member.nest(stock, release, k);
+            unmated.add(member.unmated());
             cells.add(run.cells());
             daughters.add(run.daughters());
             sons.add(run.sons());
             tunnels.add(run.tunnelsUsed());
-            lastNesting.add(lastDay(run) + (double) weather.date(0).toEpochDay());
+            lastNesting.add(Math.max(release, run.dayOfShare(MOST_CELLS))
+                    + (double) weather.date(0).toEpochDay());
         }
-        addOdds(member, stock, release, settings);
+        addOdds(member, stock, release);
     }
 
-    private void addOdds(MemberModel member, Stock stock, int release, ModelSettings settings) {
+    private void addOdds(MemberModel member, Stock stock, int release) {
         Score[] scores = new Score[member.courses()];
         member.score(stock, new int[] {release}, new double[] {1}, scores);
         int females = stock.batch().females();
-        boolean room = settings.tunnels().count() > 0;
+        boolean room = member.hasTunnels();
         for (Score score : scores) {
             double each = females == 0 || !room ? 0 : Math.min(1, score.settled() / females);
             noneSettles.add(Math.pow(1 - each, females));
@@ -82,16 +97,11 @@ final class OutlookBuilder {
         return middle;
     }
 
-    private static int lastDay(NestingResult run) {
-        double most = 0;
-        int last = 0;
-        for (int d = 0; d < run.days(); d++) {
-            most = Math.max(most, run.nesting(d));
-            if (run.nesting(d) > STILL_NESTING * most) {
-                last = d;
-            }
-        }
-        return last;
+    private static double shareInStore(double[] times) {
+        return Arrays.stream(times)
+                .map(t -> t == EmergenceClock.IN_STORE ? 1 : 0)
+                .average()
+                .orElse(0);
     }
 
     /** Share of seasons in which target bloom is over before half the females are out. */
@@ -125,6 +135,9 @@ final class OutlookBuilder {
                 Quantiles.of(array(daughters), NINE_TENTHS),
                 mean(sons),
                 mean(tunnels),
+                mean(unmated),
+                mean(inStore),
+                members == 0 ? 0 : (double) coldSpells / members,
                 mean(noneSettles));
     }
 

@@ -9,7 +9,8 @@ import org.nestyear.core.season.Goal;
  *
  * @param goal the aim the curve was scored by
  * @param curve every candidate date in order, never empty
- * @param window the window under that aim
+ * @param window the dates to choose from under that aim: not ruled out, and cheap on average
+ * @param notRuledOut all dates that the weather years cannot tell from the best at 90 %; holds the window
  * @param windowsByGoal the windows under each aim, side by side
  * @param releases what to put out when, in order; one entry unless a split is worth it
  * @param splitReason why one or two: {@code small-stock}, {@code own-time}, {@code tunnels-run-out} or
@@ -25,6 +26,7 @@ public record ReleasePlan(
         Goal goal,
         List<CurvePoint> curve,
         ReleaseWindow window,
+        ReleaseWindow notRuledOut,
         Map<Goal, ReleaseWindow> windowsByGoal,
         List<Portion> releases,
         String splitReason,

@@ -1,5 +1,6 @@
 package org.nestyear.core.release;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -32,6 +33,7 @@ public final class ReleasePlanner {
     private final List<MemberModel> members;
     private final Outcomes outcomes;
     private final List<Outcomes> draws = new ArrayList<>();
+    private final OutlookBuilder outlook = new OutlookBuilder();
     private final boolean fewYears;
 
     /**
@@ -51,11 +53,13 @@ public final class ReleasePlanner {
         members = setup.members(settings, 1);
         outcomes = Outcomes.of(members, setup.stock(), setup.candidates());
         fewYears = setup.ensemble().realYears() < parameters.value("few_years");
-        if (fewYears) {
-            for (int draw = 1; draw <= DRAWS; draw++) {
-                ModelSettings drawn = ModelSettings.of(new DrawnParameters(table, draw), inputs.nests());
-                draws.add(Outcomes.of(setup.members(drawn, 1), setup.stock(), setup.candidates()));
-            }
+        LocalDate best = setup.candidates().date(WindowFinder.best(outcomes.scores(inputs.goal())));
+        members.forEach(member -> outlook.add(member, setup.stock(), best));
+        for (int draw = 1; fewYears && draw <= DRAWS; draw++) {
+            ModelSettings drawn = ModelSettings.of(new DrawnParameters(table, draw), inputs.nests());
+            List<MemberModel> under = setup.members(drawn, 1);
+            draws.add(Outcomes.of(under, setup.stock(), setup.candidates()));
+            under.forEach(member -> outlook.add(member, setup.stock(), best));
         }
     }
 
@@ -89,6 +93,7 @@ public final class ReleasePlanner {
                 goal,
                 curve(scores, inWindow(goal), best),
                 window(inWindow(goal), best),
+                window(notRuledOut(goal), best),
                 windows,
                 chosen.portions(),
                 chosen.reason(),
@@ -97,31 +102,28 @@ public final class ReleasePlanner {
                 fixedDate(goal, scores),
                 sensitivities(goal, best),
                 outcomes.shareCapped(best),
-                outlookBuilder().missedBloom());
+                outlook.missedBloom());
     }
 
-    /** What to expect after a release on the best date. */
+    /**
+     * What to expect after a release on the best date.
+     *
+     * @throws NoAnswerException if in no season a female comes out
+     */
     public Outlook outlook() {
-        return outlookBuilder().build();
+        return outlook.build();
     }
 
-    private OutlookBuilder outlookBuilder() {
-        int best = WindowFinder.best(outcomes.scores(inputs.goal()));
-        OutlookBuilder builder = new OutlookBuilder();
-        for (MemberModel member : members) {
-            builder.add(member, setup.stock(), setup.candidates().date(best), settings);
-        }
-        for (int draw = 1; fewYears && draw <= DRAWS; draw++) {
-            ModelSettings drawn = ModelSettings.of(new DrawnParameters(table, draw), inputs.nests());
-            for (MemberModel member : setup.members(drawn, 1)) {
-                builder.add(member, setup.stock(), setup.candidates().date(best), drawn);
-            }
-        }
-        return builder;
-    }
-
-    private boolean[] inWindow(Goal goal) {
+    /** Dates that the weather years cannot tell from the best. */
+    private boolean[] notRuledOut(Goal goal) {
         return fewYears ? WindowFinder.byRedrawing(outcomes, draws, goal) : WindowFinder.byYears(outcomes, goal);
+    }
+
+    /** Of those, the dates that on average cost little, and never fewer than a keeper needs to choose from. */
+    private boolean[] inWindow(Goal goal) {
+        double[][] scores = outcomes.scores(goal);
+        return WindowFinder.worthwhile(notRuledOut(goal), scores, parameters.value("window_cost"), (int)
+                parameters.value("window_least_days"));
     }
 
     private ReleaseWindow window(boolean[] in, int best) {

@@ -114,6 +114,40 @@ final class WindowFinder {
         return means;
     }
 
+    /**
+     * The dates worth choosing from: those not ruled out whose mean cost is small, in one run around the best, widened
+     * to at least {@code least} dates where the run is shorter.
+     *
+     * @param cost largest share of the best mean score that may be lost
+     */
+    static boolean[] worthwhile(boolean[] notRuledOut, double[][] scores, double cost, int least) {
+        int best = best(scores);
+        double floor = Outcomes.mean(scores, best) * (1 - cost);
+        boolean[] in = new boolean[notRuledOut.length];
+        for (int i = 0; i < in.length; i++) {
+            in[i] = notRuledOut[i] && Outcomes.mean(scores, i) >= floor;
+        }
+        in = run(in, best);
+        int from = best;
+        int to = best;
+        while (from > 0 && in[from - 1]) {
+            from--;
+        }
+        while (to < in.length - 1 && in[to + 1]) {
+            to++;
+        }
+        while (to - from + 1 < Math.min(least, in.length)) {
+            boolean earlier = to == in.length - 1
+                    || (from > 0 && Outcomes.mean(scores, from - 1) >= Outcomes.mean(scores, to + 1));
+            if (earlier) {
+                in[--from] = true;
+            } else {
+                in[++to] = true;
+            }
+        }
+        return in;
+    }
+
     /** Only the unbroken run around the best. */
     private static boolean[] run(boolean[] in, int best) {
         boolean[] run = new boolean[in.length];

@@ -41,6 +41,11 @@ public record SeasonInputs(
         }
     }
 
+    /** The same season with other batches. */
+    public SeasonInputs withBatches(List<Batch> others) {
+        return new SeasonInputs(site, weather, forecast, others, nests, plants, community, goal, today);
+    }
+
     /** The same season with another aim. */
     public SeasonInputs withGoal(Goal other) {
         return new SeasonInputs(site, weather, forecast, batches, nests, plants, community, other, today);

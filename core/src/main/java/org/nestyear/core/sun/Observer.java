@@ -1,5 +1,6 @@
 package org.nestyear.core.sun;
 
+import java.time.ZoneOffset;
 import org.nestyear.core.place.Site;
 
 /**
@@ -45,6 +46,12 @@ public record Observer(
                 site.elevationM(),
                 StandardPressure.hPa(site.elevationM()),
                 CUSTOMARY_C);
+    }
+
+    /** Mean solar time of the place: the offset at which the sun stands highest near noon, to the second. */
+    ZoneOffset meanSolarTime() {
+        double days = longitudeDeg / (2 * HALF_TURN_DEG);
+        return ZoneOffset.ofTotalSeconds((int) Math.round(days * 24 * 60 * 60));
     }
 
     private static void check(String what, double value, double low, double high, String unit) {

@@ -3,6 +3,7 @@ package org.nestyear.core.sun;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import net.e175.klaus.solarpositioning.DeltaT;
 import net.e175.klaus.solarpositioning.SPA;
@@ -25,6 +26,12 @@ public sealed interface SunTimes {
 
     /** The sun stays below the horizon all day. */
     record StaysDown(Instant transit) implements SunTimes {}
+
+    /** The day around an instant where the clock is not known: from one mean solar midnight to the next. */
+    static SunTimes around(Observer observer, Instant instant) {
+        ZoneOffset meridian = observer.meanSolarTime();
+        return of(observer, instant.atOffset(meridian).toLocalDate(), meridian);
+    }
 
     /**
      * The sun's day.

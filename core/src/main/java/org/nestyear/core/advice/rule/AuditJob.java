@@ -1,0 +1,45 @@
+package org.nestyear.core.advice.rule;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.nestyear.core.advice.Job;
+import org.nestyear.core.advice.JobRule;
+import org.nestyear.core.advice.Phrase;
+import org.nestyear.core.advice.Quantity;
+import org.nestyear.core.advice.Situation;
+import org.nestyear.core.source.ReadLog;
+
+/** Stop and count what did not come out: the winter's real score. */
+public final class AuditJob implements JobRule {
+    @Override
+    public Optional<Job> find(Situation s) {
+        ReadLog read = s.read();
+        LocalDate last =
+                s.release().releases().get(s.release().releases().size() - 1).date();
+        LocalDate afterRelease = last.plusDays(Math.round(read.value("audit_days")));
+        LocalDate afterBees =
+                s.outlook().mostFemales().late().plusDays(Math.round(read.value("audit_after_last_days")));
+        LocalDate from = s.notBeforeToday(afterRelease.isBefore(afterBees) ? afterRelease : afterBees);
+        LocalDate to = afterRelease.isBefore(afterBees) ? afterBees : afterRelease;
+        double shut =
+                s.batch().females() * read.value("never_out_f") + s.batch().males() * read.value("never_out_m");
+        return Optional.of(new Job(
+                "count-unopened",
+                Phrase.of("Take the release box in and count what is still shut"),
+                from,
+                to.isBefore(from) ? from : to,
+                Phrase.of(
+                        "about {} of {} is usual",
+                        Quantity.count(Math.rint(shut)),
+                        Quantity.count(s.batch().cocoons())),
+                Phrase.of(
+                        "What stayed shut is the true score of the winter; write it down. Left out, old cocoons breed pests."),
+                Phrase.of("Open doubtful cocoons outdoors, with a dust mask."),
+                List.of(Phrase.of(
+                        "Common practice: {} after release, or {} after the last bee.",
+                        Quantity.days(read.value("audit_days")),
+                        Quantity.days(read.value("audit_after_last_days")))),
+                read.read()));
+    }
+}

@@ -1,0 +1,48 @@
+package org.nestyear.core.advice.rule;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import org.nestyear.core.advice.Finding;
+import org.nestyear.core.advice.FindingRule;
+import org.nestyear.core.advice.Level;
+import org.nestyear.core.advice.Phrase;
+import org.nestyear.core.advice.Quantity;
+import org.nestyear.core.advice.Situation;
+import org.nestyear.core.season.BloomDates;
+import org.nestyear.core.season.Plant;
+import org.nestyear.core.source.ReadLog;
+
+/** Warns when the target bloom is over, or is likely to be over before the females fly. */
+public final class MissedBloomFinding implements FindingRule {
+    @Override
+    public Optional<Finding> find(Situation s) {
+        ReadLog read = s.read();
+        double limit = read.value("missed_share");
+        boolean past = s.inputs().plants().stream().filter(Plant::target).allMatch(p -> isOver(p, s.today()));
+        if (!past && s.release().missedBloom() < limit) {
+            return Optional.empty();
+        }
+        return Optional.of(new Finding(
+                past ? "bloom-over" : "bloom-missed",
+                past ? Level.ACT : Level.WATCH,
+                past
+                        ? Phrase.of("The target bloom is over; these bees can only work what flowers after it.")
+                        : Phrase.of(
+                                "In {} of the seasons tried the target bloom is over before half the females are out.",
+                                Quantity.share(s.release().missedBloom())),
+                Phrase.of(
+                        "half the females out about {}",
+                        s.outlook().halfFemales().middle()),
+                Phrase.of("middle of bloom about {}", s.outlook().targetBloom().middle()),
+                past
+                        ? Phrase.of("Put them out at once if anything else is in flower; next year begin earlier.")
+                        : Phrase.of(
+                                "Do not wait beyond the window; cocoons kept a day in a cool room before release come out sooner."),
+                null,
+                read.read()));
+    }
+
+    private static boolean isOver(Plant plant, LocalDate today) {
+        return plant.bloom() instanceof BloomDates.Dated dated && dated.last().isBefore(today);
+    }
+}

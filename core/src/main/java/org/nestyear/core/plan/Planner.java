@@ -1,0 +1,154 @@
+package org.nestyear.core.plan;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.nestyear.core.advice.Finding;
+import org.nestyear.core.advice.Job;
+import org.nestyear.core.advice.Phrase;
+import org.nestyear.core.advice.Quantity;
+import org.nestyear.core.advice.Situation;
+import org.nestyear.core.release.NoAnswerException;
+import org.nestyear.core.release.Portion;
+import org.nestyear.core.release.ReleasePlan;
+import org.nestyear.core.release.ReleasePlanner;
+import org.nestyear.core.release.ReleaseWindow;
+import org.nestyear.core.season.Batch;
+import org.nestyear.core.season.SeasonInputs;
+import org.nestyear.core.season.Wintered;
+import org.nestyear.core.source.Parameter;
+import org.nestyear.core.source.ReadLog;
+import org.nestyear.core.species.Species;
+import org.nestyear.core.weather.FilledWeather;
+import org.nestyear.core.weather.Filling;
+import org.nestyear.core.weather.Gap;
+import org.nestyear.core.weather.GapFilling;
+import org.nestyear.core.weather.WeatherRecord;
+
+/** The way from inputs to a plan; read it top to bottom. It reads no file, no clock and no weather after today. */
+public final class Planner {
+    private Planner() {}
+
+    /**
+     * Makes the plan of a season.
+     *
+     * @throws IllegalArgumentException if the inputs cannot be planned together, with the reason
+     * @throws NoAnswerException if no honest answer is possible, with the reason
+     */
+    public static Plan plan(SeasonInputs inputs, Species species) {
+        PresentRange.require(species, inputs.site());
+        SeasonInputs merged = inputs.withBatches(List.of(merge(inputs.batches())));
+        FilledWeather known = GapFilling.fill(knownWeather(merged));
+        ReadLog read = new ReadLog(species.parameters());
+        ReleasePlanner planner = new ReleasePlanner(merged, known.weather(), species.parameters(), read);
+        ReleasePlan release = planner.plan();
+        Situation situation =
+                new Situation(merged, species, release, planner.outlook(), planner.realYears(), gaps(known));
+        List<Job> jobs = Rules.jobs().stream()
+                .flatMap(rule -> rule.find(situation).stream())
+                .sorted(Comparator.comparing(Job::from).thenComparing(Job::to))
+                .toList();
+        List<Finding> findings = Rules.findings().stream()
+                .flatMap(rule -> rule.find(situation).stream())
+                .sorted(Comparator.comparing(Finding::level).reversed())
+                .toList();
+        return new Plan(
+                headline(situation),
+                species,
+                inputs.today(),
+                release,
+                situation.outlook(),
+                jobs,
+                findings,
+                planner.realYears(),
+                planner.seasons(),
+                basis(read.read(), jobs, findings));
+    }
+
+    private static WeatherRecord knownWeather(SeasonInputs inputs) {
+        return inputs.weather()
+                .upTo(inputs.today())
+                .orElseThrow(() -> new NoAnswerException(
+                        "NY-PLAN-NO-WEATHER",
+                        "The weather file begins after " + inputs.today()
+                                + ", the day of the plan, so nothing is known of the season yet."));
+    }
+
+    private static List<Gap> gaps(FilledWeather known) {
+        return known.fillings().stream().map(Filling::gap).toList();
+    }
+
+    /** One batch out of several that are the same but for their numbers. */
+    private static Batch merge(List<Batch> batches) {
+        Batch first = batches.get(0);
+        int females = 0;
+        int males = 0;
+        for (Batch batch : batches) {
+            boolean alike = batch.species().equalsIgnoreCase(first.species())
+                    && batch.wintered() == first.wintered()
+                    && Objects.equals(batch.chillDays(), first.chillDays())
+                    && Objects.equals(batch.chillC(), first.chillC());
+            if (!alike) {
+                throw new IllegalArgumentException("the batches differ in species or winter; a plan holds bees of one"
+                        + " species that wintered together, so put each into a file of its own");
+            }
+            females += batch.females();
+            males += batch.males();
+        }
+        boolean local = batches.stream().allMatch(b -> b.origin().equals(first.origin()));
+        return new Batch(
+                first.species(),
+                local ? first.origin() : "several places",
+                females,
+                males,
+                first.wintered(),
+                first.chillDays(),
+                first.chillC());
+    }
+
+    private static Phrase headline(Situation s) {
+        ReleaseWindow window = s.release().window();
+        Portion first = s.first();
+        Phrase bees = Phrase.of(
+                "{} female and {} male cocoons", Quantity.count(first.females()), Quantity.count(first.males()));
+        if (s.batch().wintered() == Wintered.UNOPENED) {
+            return Phrase.of(
+                    "Set the full nests out by {}: the first males may be flying on {}.",
+                    window.to(),
+                    s.outlook().firstMales().early());
+        }
+        if (s.choosesItself()) {
+            return Phrase.of("Have your {} at the nests by {}; they choose their own day.", bees, window.to());
+        }
+        if (!s.today().isBefore(window.from())) {
+            LocalDate by = window.to();
+            return by.isAfter(s.today())
+                    ? Phrase.of("Put {} out now, and not later than {}{}.", bees, by, kept(s))
+                    : Phrase.of("Put {} out today{}.", bees, kept(s));
+        }
+        return Phrase.of("Put {} out between {} and {}{}.", bees, window.from(), window.to(), kept(s));
+    }
+
+    private static Object kept(Situation s) {
+        if (s.release().releases().size() < 2) {
+            return "";
+        }
+        Portion second = s.release().releases().get(1);
+        return Phrase.of(
+                ", and keep {} females and {} males cold for a second lot",
+                Quantity.count(second.females()),
+                Quantity.count(second.males()));
+    }
+
+    private static List<Parameter> basis(List<Parameter> model, List<Job> jobs, List<Finding> findings) {
+        Map<String, Parameter> all = new LinkedHashMap<>();
+        model.forEach(p -> all.put(p.id(), p));
+        jobs.forEach(job -> job.basis().forEach(p -> all.put(p.id(), p)));
+        findings.forEach(finding -> finding.basis().forEach(p -> all.put(p.id(), p)));
+        return new ArrayList<>(all.values());
+    }
+}
