@@ -5,14 +5,19 @@ package org.nestyear.core.nesting;
  * a tunnel of her own; a full one makes her look for the next; without a free one she builds nothing.
  */
 public final class NestingRun {
+    /** Females or tunnels too few to matter; numerical. */
+    private static final double NEGLIGIBLE = 1e-6;
+
     private final FemaleValue value;
     private final NestingSettings settings;
     private final TunnelStock tunnels;
+    private final double[] daughterShare;
 
     public NestingRun(FemaleValue value, NestingSettings settings, TunnelStock tunnels) {
         this.value = value;
         this.settings = settings;
         this.tunnels = tunnels;
+        daughterShare = value.daughterShares();
     }
 
     /**
@@ -31,26 +36,39 @@ public final class NestingRun {
         double daughters = 0;
         double sons = 0;
         for (int d = firstStart(femalesOut); d < n; d++) {
-            double newcomers =
-                    femalesOut[d - settings.prenestingDays()] * value.settled(d - settings.prenestingDays()) * fit;
-            free -= females.arrive(d, newcomers, free);
-            double finishing = 0;
+            int out = d - settings.prenestingDays();
+            free -= females.arrive(d, femalesOut[out] * value.settled(out) * fit, free);
+            double holding = 0;
+            double towardsDaughters = 0;
             for (int s = females.first; s <= females.last; s++) {
-                double built = females.holders[s] * rates.cells[d];
-                double share = tunnels.daughterShare(settings, d - s) * mated[s - settings.prenestingDays()];
-                cellsByDay[d] += built;
-                daughters += built * share * rates.survival[d];
-                sons += built * (1 - share) * rates.survival[d];
-                finishing += built / tunnels.cellsEach();
+                holding += females.holders[s];
+                towardsDaughters += females.holders[s] * daughterShare[d - s] * mated[s - settings.prenestingDays()];
             }
+            double cells = holding * rates.cells[d];
+            cellsByDay[d] = cells;
+            daughters += towardsDaughters * rates.cells[d] * rates.survival[d];
+            sons += (holding - towardsDaughters) * rates.cells[d] * rates.survival[d];
+            double finishing = cells / tunnels.cellsEach();
             double granted = Math.min(free, finishing);
             free -= granted;
             if (granted < finishing) {
                 females.lose((finishing - granted) / finishing * rates.cells[d] / tunnels.cellsEach());
             }
             females.die(rates.death[d]);
+            boolean none = holding < NEGLIGIBLE && (free < NEGLIGIBLE || females.waitNone());
+            if (none && out > lastOut(femalesOut)) {
+                break;
+            }
         }
         return new NestingResult(daughters, sons, tunnels.count() - free, cellsByDay);
+    }
+
+    private static int lastOut(double[] femalesOut) {
+        int out = femalesOut.length - 1;
+        while (out > 0 && femalesOut[out] == 0) {
+            out--;
+        }
+        return out;
     }
 
     private int firstStart(double[] femalesOut) {
@@ -91,6 +109,14 @@ public final class NestingRun {
                 waiting[s] -= waiting[s] * part;
             }
             return taken;
+        }
+
+        boolean waitNone() {
+            double sum = 0;
+            for (int s = first; s <= last; s++) {
+                sum += waiting[s];
+            }
+            return sum < NEGLIGIBLE;
         }
 
         void lose(double part) {
