@@ -7,8 +7,8 @@ package org.nestyear.core.sun;
  * declination δ and the height h₀ of the sun's centre when its upper rim touches the level horizon. δ is the series of
  * Spencer (1971), "Fourier series representation of the position of the sun", Search 2(5):172, in the day angle
  * Γ = 2π (day of year − 1) / 365; day 366 is simply one step further. The same form stands behind the hourly
- * temperature curve of {@link org.nestyear.core.weather.HourlyTemperatures}; for clock times take
- * the solar position instead.
+ * temperature curve of {@link org.nestyear.core.weather.HourlyTemperatures}; clock times are in
+ * {@link SunTimes}.
  *
  * <p>Stateless; may be called from many threads.
  */
