@@ -23,11 +23,10 @@ public final class NestingRun {
     /**
      * Runs the season.
      *
-     * @param femalesOut females out on each day, in bees
+     * @param femalesOut females fit to settle that come out on each day, in bees
      * @param mated chance that a female out on each day is mated, 0 to 1
-     * @param fit share of females still fit to settle, 0 to 1
      */
-    public NestingResult run(double[] femalesOut, double[] mated, double fit) {
+    public NestingResult run(double[] femalesOut, double[] mated) {
         DayRates rates = value.rates();
         int n = rates.days();
         int firstStart = firstOut(femalesOut) + settings.prenestingDays();
@@ -39,7 +38,7 @@ public final class NestingRun {
         double sons = 0;
         for (int d = firstStart; d < n; d++) {
             int out = d - settings.prenestingDays();
-            free -= females.arrive(d, femalesOut[out] * value.settled(out) * fit, free);
+            free -= females.arrive(d, femalesOut[out] * value.settled(out), free);
             double holding = 0;
             double towardsDaughters = 0;
             for (int s = firstStart; s <= Math.min(d, lastStart); s++) {
