@@ -69,7 +69,8 @@ public final class PlanService {
         return plan(Demo.source(), request);
     }
 
-    private PlanAnswer plan(TextSource file, PlanRequest request) {
+    /** Plans the season in any text, for those who watch what is read. */
+    PlanAnswer plan(TextSource file, PlanRequest request) {
         try {
             Season season = SeasonFile.read(file, new DayOfPlan(request.today(), request.clock()));
             Species species = species(season);
