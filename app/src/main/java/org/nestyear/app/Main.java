@@ -17,7 +17,10 @@ public final class Main {
     public static void main(String[] arguments) {
         PrintStream out = stream(FileDescriptor.out);
         PrintStream err = stream(FileDescriptor.err);
-        System.exit(CommandFace.run(arguments, out, err, Clock.system(ZoneId.systemDefault())));
+        int exit = CommandFace.run(arguments, out, err, Clock.system(ZoneId.systemDefault()));
+        out.flush();
+        err.flush();
+        System.exit(exit);
     }
 
     private static PrintStream stream(FileDescriptor descriptor) {

@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.util.Arrays;
 import org.nestyear.app.service.Refusal;
 import org.nestyear.app.service.Version;
 import picocli.CommandLine;
@@ -25,12 +26,16 @@ public final class CommandFace {
      */
     public static int run(String[] arguments, PrintStream out, PrintStream err, Clock clock) {
         Surroundings surroundings = new Surroundings(out, err, clock);
+        if (arguments.length > 0 && arguments[0].equals("serve")) {
+            return ServeCommand.serve(Arrays.copyOfRange(arguments, 1, arguments.length), surroundings);
+        }
         CommandLine line = new CommandLine(new Root())
                 .addSubcommand(new PlanCommand(surroundings))
                 .addSubcommand(new DemoCommand(surroundings))
                 .addSubcommand(new CheckFileCommand(surroundings))
                 .addSubcommand(new EmergeCommand(surroundings))
-                .addSubcommand(new SunCommand(surroundings));
+                .addSubcommand(new SunCommand(surroundings))
+                .addSubcommand(new ServeCommand(surroundings));
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
@@ -43,10 +48,7 @@ public final class CommandFace {
             }
             return defect(problem, err);
         });
-        int exit = line.execute(arguments);
-        out.flush();
-        err.flush();
-        return exit;
+        return line.execute(arguments);
     }
 
     private static int refuse(Refusal refusal, PrintStream err) {
