@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.TreeMap;
+import java.util.NavigableMap;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -89,7 +89,7 @@ class FieldCellsTest {
 
     private static List<Interval> intervals(FieldSite site) {
         FlightDays flight = site.flight(TABLE);
-        TreeMap<Integer, Double> cells = site.cells();
+        NavigableMap<Integer, Double> cells = site.cells();
         List<Interval> intervals = new ArrayList<>();
         site.nesting().forEach((day, females) -> {
             double potential = 0;

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 import org.nestyear.checks.ReferenceWeather;
 import org.nestyear.checks.SharedData;
@@ -23,14 +24,14 @@ import org.nestyear.core.weather.WeatherRecord;
  * A field site of 2015 where 480 females of O. bicornis were put out in eight boxes and counted every third day (Ruddle
  * et al. 2018, tables published with Schmolke et al. 2023).
  */
-enum FieldSite {
+public enum FieldSite {
     NIEFERN("S15-01802", 48.9),
     TUEBINGEN("S15-01803", 48.5);
 
     /** Days from placing to the last count. */
     static final int DAYS = 36;
 
-    static final int DAYS_BETWEEN_COUNTS = 3;
+    public static final int DAYS_BETWEEN_COUNTS = 3;
     static final int FEMALES = 480;
 
     private final String study;
@@ -41,8 +42,13 @@ enum FieldSite {
         this.latitudeDeg = latitudeDeg;
     }
 
+    /** The study under which the site was published. */
+    public String study() {
+        return study;
+    }
+
     /** Weather from the day of placing, index 0; after the record its last day is repeated and never used. */
-    SeasonWeather weather() {
+    public SeasonWeather weather() {
         WeatherRecord record = ReferenceWeather.field2015(study);
         DailyWeather last = record.find(record.last()).orElseThrow();
         return SeasonWeather.assemble(
@@ -56,11 +62,11 @@ enum FieldSite {
                 .orElseThrow();
     }
 
-    double[] hourlyC(SeasonWeather weather) {
+    public double[] hourlyC(SeasonWeather weather) {
         return HourlyTemperatures.fromDailyRange(weather.date(0), weather.minC(), weather.maxC(), latitudeDeg);
     }
 
-    FlightDays flight(ParameterReader parameters) {
+    public FlightDays flight(ParameterReader parameters) {
         SeasonWeather weather = weather();
         LocalDate first = weather.date(0);
         return FlightDays.of(
@@ -71,16 +77,16 @@ enum FieldSite {
     }
 
     /** Cells built by the end of each check, all boxes together, by days after placing. */
-    TreeMap<Integer, Double> cells() {
+    public NavigableMap<Integer, Double> cells() {
         return counts("CellProd_");
     }
 
     /** Females seen nesting on the night of each check, all boxes together, by days after placing. */
-    TreeMap<Integer, Double> nesting() {
+    public NavigableMap<Integer, Double> nesting() {
         return counts("NestOccup_");
     }
 
-    private TreeMap<Integer, Double> counts(String table) {
+    private NavigableMap<Integer, Double> counts(String table) {
         TreeMap<Integer, Double> counts = new TreeMap<>();
         try {
             List<String> lines =
