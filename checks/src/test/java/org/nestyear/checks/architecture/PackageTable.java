@@ -28,7 +28,10 @@ final class PackageTable {
     static final List<Row> ROWS = List.of(
             row("core.source", Set.of(), "where numbers come from must not depend on what they are used for"),
             row("core.place", Set.of(), "a place is a value type that everything else may hold"),
-            row("core.stats", Set.of(), "statistics know nothing of bees, so they can be checked against tables")
+            row(
+                            "core.stats",
+                            Set.of("core.source"),
+                            "statistics know numbers and their ranges, nothing of bees, so they can be checked against tables")
                     .jars("org.hipparchus"),
             row("core.sun", Set.of("core.place"), "where the sun stands depends on the place and nothing else")
                     .jars("net.e175.klaus.solarpositioning"),

@@ -23,24 +23,25 @@ public final class NestingRun {
     /**
      * Runs the season.
      *
-     * @param femalesOut females out on each day, in bees
+     * @param femalesOut females fit to settle that come out on each day, in bees
      * @param mated chance that a female out on each day is mated, 0 to 1
-     * @param fit share of females still fit to settle, 0 to 1
      */
-    public NestingResult run(double[] femalesOut, double[] mated, double fit) {
+    public NestingResult run(double[] femalesOut, double[] mated) {
         DayRates rates = value.rates();
         int n = rates.days();
-        Females females = new Females(n);
+        int firstStart = firstOut(femalesOut) + settings.prenestingDays();
+        int lastStart = Math.min(n - 1, lastOut(femalesOut) + settings.prenestingDays());
+        Females females = new Females(n, firstStart, lastStart);
         double[] cellsByDay = new double[n];
         double free = tunnels.count();
         double daughters = 0;
         double sons = 0;
-        for (int d = firstStart(femalesOut); d < n; d++) {
+        for (int d = firstStart; d < n; d++) {
             int out = d - settings.prenestingDays();
-            free -= females.arrive(d, femalesOut[out] * value.settled(out) * fit, free);
+            free -= females.arrive(d, femalesOut[out] * value.settled(out), free);
             double holding = 0;
             double towardsDaughters = 0;
-            for (int s = females.first; s <= females.last; s++) {
+            for (int s = firstStart; s <= Math.min(d, lastStart); s++) {
                 holding += females.holders[s];
                 towardsDaughters += females.holders[s] * daughterShare[d - s] * mated[s - settings.prenestingDays()];
             }
@@ -56,7 +57,7 @@ public final class NestingRun {
             }
             females.die(rates.death[d]);
             boolean none = holding < NEGLIGIBLE && (free < NEGLIGIBLE || females.waitNone());
-            if (none && out > lastOut(femalesOut)) {
+            if (none && d > lastStart) {
                 break;
             }
         }
@@ -71,33 +72,31 @@ public final class NestingRun {
         return out;
     }
 
-    private int firstStart(double[] femalesOut) {
+    private static int firstOut(double[] femalesOut) {
         int out = 0;
         while (out < femalesOut.length && femalesOut[out] == 0) {
             out++;
         }
-        return out + settings.prenestingDays();
+        return out;
     }
 
     /** Settled females by the day they began: those with a tunnel and those without. */
     private static final class Females {
         private final double[] holders;
         private final double[] waiting;
-        private int first;
-        private int last = -1;
+        private final int first;
+        private final int last;
 
-        Females(int days) {
+        Females(int days, int first, int last) {
             holders = new double[days];
             waiting = new double[days];
+            this.first = first;
+            this.last = last;
         }
 
         /** Adds newcomers and gives free tunnels to all who wait, in equal measure; returns how many were taken. */
         double arrive(int day, double newcomers, double free) {
-            if (newcomers > 0) {
-                first = last < 0 ? day : first;
-                last = day;
-                waiting[day] = newcomers;
-            }
+            waiting[day] += newcomers;
             double wanted = 0;
             for (int s = first; s <= last; s++) {
                 wanted += waiting[s];

@@ -1,0 +1,22 @@
+package org.nestyear.app.web;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import org.nestyear.core.release.Outlook;
+import org.nestyear.core.season.BloomDates;
+import org.nestyear.core.season.Plant;
+
+/** First, middle and last day of a plant's bloom, as far as they are told or expected. */
+record BloomSpan(LocalDate from, LocalDate middle, LocalDate to) {
+    /** The keeper's own dates; for a bloom worked out from warmth, its days open laid around the expected middle. */
+    static BloomSpan of(Plant plant, Outlook outlook) {
+        if (plant.bloom() instanceof BloomDates.Dated dated) {
+            long half = ChronoUnit.DAYS.between(dated.first(), dated.last()) / 2;
+            return new BloomSpan(dated.first(), dated.first().plusDays(half), dated.last());
+        }
+        LocalDate middle = outlook.targetBloom().middle();
+        int open = plant.bloom() instanceof BloomDates.ThermalTime warmth ? warmth.daysOpen() : 1;
+        LocalDate from = middle.minusDays(open / 2);
+        return new BloomSpan(from, middle, from.plusDays(open - 1L));
+    }
+}

@@ -1,0 +1,124 @@
+package org.nestyear.app.web;
+
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.Arrays;
+import java.util.concurrent.CountDownLatch;
+import org.nestyear.app.service.PlanService;
+import org.nestyear.app.service.Refusal;
+import org.nestyear.app.service.SeasonDesk;
+import org.nestyear.core.plan.Planner;
+import org.nestyear.core.species.Catalogue;
+import org.nestyear.data.CatalogueFiles;
+import org.springframework.boot.SpringApplication;
+import org.springframework.boot.WebApplicationType;
+import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.context.event.ContextClosedEvent;
+import org.springframework.context.support.GenericApplicationContext;
+
+/** Starts the pages for this computer only. */
+public final class WebServer {
+    private static final int ANSWERED = 0;
+    private static final int BAD_USAGE = 2;
+
+    private WebServer() {}
+
+    /**
+     * Serves the pages until the program is stopped.
+     *
+     * @param arguments the words after {@code serve}
+     * @return 0 when stopped in good order, 2 when it could not start, told in one sentence on standard error
+     */
+    public static int start(String[] arguments) {
+        return start(arguments, System.out, System.err);
+    }
+
+    /** As {@link #start(String[])}, with the answer and the messages written elsewhere. */
+    public static int start(String[] arguments, PrintStream out, PrintStream err) {
+        if (Arrays.asList(arguments).contains("--help")) {
+            out.println(ServeOptions.USAGE);
+            return ANSWERED;
+        }
+        Running running;
+        ServeOptions options;
+        try {
+            options = ServeOptions.parse(arguments);
+            Path home = DataFolder.make(DataFolder.of(System.getenv(), System.getProperty("user.home")));
+            running = launch(options, home, desk(home));
+        } catch (IllegalArgumentException | Refusal e) {
+            err.println("nestyear: " + e.getMessage());
+            return BAD_USAGE;
+        }
+        out.println("Nestyear is at " + running.address());
+        out.println("Stop it with Ctrl-C. Records are in " + running.home());
+        out.flush();
+        if (options.browser()) {
+            Browser.open(running.address());
+        }
+        running.awaitStop();
+        return ANSWERED;
+    }
+
+    private static SeasonDesk desk(Path home) {
+        Catalogue catalogue = CatalogueFiles.load();
+        return SeasonDesk.at(home, new PlanService(catalogue, Planner::plan), Clock.system(ZoneId.systemDefault()));
+    }
+
+    /**
+     * Starts the server and returns when it answers.
+     *
+     * @param home folder of the records, only to be told
+     * @throws IllegalArgumentException with one sentence if the port cannot be had
+     */
+    static Running launch(ServeOptions options, Path home, SeasonDesk desk) {
+        int port = FreePort.choose(options);
+        LaunchToken token = options.token() ? LaunchToken.random() : LaunchToken.none();
+        SpringApplication application = new SpringApplication(WebApplication.class);
+        application.setWebApplicationType(WebApplicationType.SERVLET);
+        application.setLogStartupInfo(false);
+        application.addInitializers(context -> {
+            GenericApplicationContext beans = (GenericApplicationContext) context;
+            beans.registerBean(LaunchToken.class, () -> token);
+            beans.registerBean(SeasonDesk.class, () -> desk);
+        });
+        CountDownLatch stopped = new CountDownLatch(1);
+        application.addListeners((ContextClosedEvent event) -> stopped.countDown());
+        // As arguments, because nothing in the environment may open the pages to the network. Cookies do not tell ports
+        // apart, so two servers at once need two names.
+        ConfigurableApplicationContext context = application.run(
+                "--server.address=127.0.0.1",
+                "--server.port=" + port,
+                "--server.servlet.session.cookie.name=nestyear-"
+                        + (port == 0 ? ProcessHandle.current().pid() : port));
+        return new Running(context, token, home, stopped);
+    }
+
+    /** A server that answers. */
+    record Running(ConfigurableApplicationContext context, LaunchToken token, Path home, CountDownLatch stopped)
+            implements AutoCloseable {
+        int port() {
+            return context.getEnvironment().getRequiredProperty("local.server.port", Integer.class);
+        }
+
+        /** The address to open, with the launch token. */
+        String address() {
+            String query = token.isRequired() ? "?" + LaunchTokenFilter.PARAMETER + "=" + token.value() : "";
+            return "http://127.0.0.1:" + port() + "/" + query;
+        }
+
+        void awaitStop() {
+            try {
+                stopped.await();
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+        }
+
+        @Override
+        public void close() {
+            context.close();
+        }
+    }
+}
