@@ -1,10 +1,30 @@
 package org.nestyear.app;
 
+import java.io.BufferedOutputStream;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.ZoneId;
+import org.nestyear.app.cli.CommandFace;
+
 /** Starts the command line. */
 public final class Main {
     private Main() {}
 
+    /** Runs one command; its words are UTF-8 whatever the machine's own character set. */
     public static void main(String[] arguments) {
-        System.exit(0);
+        PrintStream out = stream(FileDescriptor.out);
+        PrintStream err = stream(FileDescriptor.err);
+        int exit = CommandFace.run(arguments, out, err, Clock.system(ZoneId.systemDefault()));
+        out.flush();
+        err.flush();
+        System.exit(exit);
+    }
+
+    private static PrintStream stream(FileDescriptor descriptor) {
+        return new PrintStream(
+                new BufferedOutputStream(new FileOutputStream(descriptor)), false, StandardCharsets.UTF_8);
     }
 }

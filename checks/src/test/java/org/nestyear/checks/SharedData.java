@@ -8,8 +8,10 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.PathMatcher;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The reference data beside the repository. It is not part of the repository, because most of it may be read but not
@@ -35,14 +37,22 @@ public final class SharedData {
     /**
      * A file of the reference data. A folder that is there but lacks the file is a failure, not a skip.
      *
-     * @param path below {@code data}, with slashes
+     * @param path below {@code data}, with slashes; one folder may be written as an asterisk if one file fits
      */
     public static Path file(String path) {
-        Path file = folder().resolve(path);
-        if (!Files.isRegularFile(file)) {
-            throw new IllegalStateException("the reference data has no file " + path);
+        Path data = folder();
+        PathMatcher matcher = data.getFileSystem().getPathMatcher("glob:" + path);
+        try (Stream<Path> files = Files.walk(data)) {
+            List<Path> fitting = files.filter(file -> matcher.matches(data.relativize(file)))
+                    .filter(Files::isRegularFile)
+                    .toList();
+            if (fitting.size() != 1) {
+                throw new IllegalStateException(fitting.size() + " files of the reference data fit " + path);
+            }
+            return fitting.get(0);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
-        return file;
     }
 
     /** The rows of a CSV file of the reference data, by column name; never none. */

@@ -3,12 +3,17 @@ package org.nestyear.app.service;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.nestyear.core.plan.Plan;
+import org.nestyear.core.plan.Planner;
 import org.nestyear.core.release.NoAnswerException;
 import org.nestyear.core.season.Batch;
 import org.nestyear.core.season.SeasonInputs;
 import org.nestyear.core.species.Catalogue;
 import org.nestyear.core.species.Species;
+import org.nestyear.core.weather.GapFilling;
+import org.nestyear.core.weather.WeatherRecord;
+import org.nestyear.data.CatalogueFiles;
 import org.nestyear.data.DataFault;
 import org.nestyear.data.DayOfPlan;
 import org.nestyear.data.Season;
@@ -23,6 +28,16 @@ public final class PlanService {
     public PlanService(Catalogue catalogue, SeasonPlanner planner) {
         this.catalogue = catalogue;
         this.planner = planner;
+    }
+
+    /** Plans with the catalogue and the model that come with the program. */
+    public static PlanService standard() {
+        return new PlanService(catalogue(), Planner::plan);
+    }
+
+    /** The catalogue that comes with the program. */
+    public static Catalogue catalogue() {
+        return CatalogueFiles.load();
     }
 
     /**
@@ -61,6 +76,7 @@ public final class PlanService {
             Species species = species(season);
             SeasonInputs inputs =
                     request.goal() == null ? season.inputs() : season.inputs().withGoal(request.goal());
+            requireFillable(inputs, season.file());
             Plan plan = planner.plan(inputs, species);
             return new PlanAnswer(inputs, plan, Fingerprint.of(inputs, catalogue.fingerprint()));
         } catch (DataFault fault) {
@@ -72,27 +88,40 @@ public final class PlanService {
 
     private Species species(Season season) {
         List<Batch> batches = season.inputs().batches();
-        Species first = null;
         for (int i = 0; i < batches.size(); i++) {
-            int batch = i;
-            Species species = catalogue
-                    .find(batches.get(i).species())
-                    .orElseThrow(() -> season.unknownSpecies(batch, catalogue.names()));
-            if (first == null) {
-                first = species;
-            } else if (!first.equals(species)) {
+            if (catalogue.find(batches.get(i).species()).isEmpty()) {
+                throw season.unknownSpecies(i, catalogue.names());
+            }
+            if (!alike(batches.get(0), batches.get(i))) {
                 throw new Refusal(
                         Refusal.Kind.BAD_INPUT,
-                        "NY-PLAN-TWO-SPECIES",
+                        "NY-PLAN-UNLIKE-BATCHES",
                         season.speciesAt().get(i).toString(),
-                        "the batches are of two species, " + first.latinName() + " and " + species.latinName()
-                                + "; expected one species in a plan.",
+                        "this batch differs from the first in species or winter; expected bees of one species that"
+                                + " wintered together.",
                         "Maybe write a season file for each.");
             }
         }
-        if (first == null) {
-            throw new IllegalStateException("a season without a batch was read");
+        return catalogue.find(batches.get(0).species()).orElseThrow();
+    }
+
+    private static boolean alike(Batch a, Batch b) {
+        return a.species().equalsIgnoreCase(b.species())
+                && a.wintered() == b.wintered()
+                && Objects.equals(a.chillDays(), b.chillDays())
+                && Objects.equals(a.chillC(), b.chillC());
+    }
+
+    /** Refuses gaps that no other year can fill, which the model would not accept. */
+    private static void requireFillable(SeasonInputs inputs, String file) {
+        WeatherRecord known = inputs.weather().upTo(inputs.today()).orElse(null);
+        if (known == null) {
+            return;
         }
-        return first;
+        try {
+            GapFilling.fill(known);
+        } catch (IllegalArgumentException e) {
+            throw new Refusal(Refusal.Kind.NO_ANSWER, "NY-WEATHER-GAP", file, e.getMessage() + ".", "");
+        }
     }
 }

@@ -139,7 +139,7 @@ public final class Wording {
             return number(millimetres / INCH_MM, 2) + " in";
         }
         if (millimetres > WIDEST_BIT_MM) {
-            return number(millimetres / INCH_MM, 1) + " in";
+            return number(millimetres / INCH_MM, 1).replace(".0", "") + " in";
         }
         int parts = (int) Math.round(millimetres / INCH_MM * SIXTEENTHS);
         int whole = SIXTEENTHS;

@@ -9,7 +9,7 @@ import org.nestyear.core.sun.DaySpan;
 
 class DayLengthTest {
     /**
-     * reference/chillr/daylength.csv: 10 latitudes × 16 days by a reference program with the same published series
+     * daylength.csv: 10 latitudes × 16 days by a reference program with the same published series
      * (Spencer declination, −0.8333°, solar time); it writes −99 for polar night and 99 for polar day. Tolerance 1e-9 h
      * as that folder's README asks.
      */
@@ -18,7 +18,7 @@ class DayLengthTest {
         Comparison rise = new Comparison("sunrise, solar h", 1e-9);
         Comparison set = new Comparison("sunset, solar h", 1e-9);
         Comparison length = new Comparison("day length, h", 1e-9);
-        for (NamedCsvRecord row : SharedData.rows("reference/chillr/daylength.csv")) {
+        for (NamedCsvRecord row : SharedData.rows("reference/*/daylength.csv")) {
             String name = "latitude " + row.getField("lat") + " day " + row.getField("jday");
             DaySpan span = DayLength.of(SharedData.number(row, "lat"), Integer.parseInt(row.getField("jday")));
             length.add(name, span.lengthHours(), SharedData.number(row, "daylength_h"));

@@ -23,7 +23,7 @@ class HourlyTemperaturesTest {
     private static final int REFERENCE_HOURS = 33 * 24;
 
     /**
-     * reference/chillr/hourly_output.csv: six runs of days by a reference program with the Linvill (1990) curve.
+     * hourly_output.csv: six runs of days by a reference program with the Linvill (1990) curve.
      * Tolerance 1e-9 °C as that README asks. Left out, and counted: hours where the reference itself leaves the range of
      * its day (it dips below the minimum, this project's curve may not), hours it leaves empty, and hour 0 of its first
      * polar day, which it sets to the mean although its other polar hours follow the sine.
@@ -31,7 +31,7 @@ class HourlyTemperaturesTest {
     @Test
     void agreesWithTheReferenceInsideTheRangeOfTheDay() {
         Map<String, Double> reference = new HashMap<>();
-        for (NamedCsvRecord row : SharedData.rows("reference/chillr/hourly_output.csv")) {
+        for (NamedCsvRecord row : SharedData.rows("reference/*/hourly_output.csv")) {
             String temperature = row.getField("temp_c");
             reference.put(
                     key(row.getField("case"), LocalDate.parse(row.getField("date")), row.getField("hour")),
@@ -110,7 +110,7 @@ class HourlyTemperaturesTest {
         }
         double rmse = Math.sqrt(total / count);
         System.out.printf(Locale.ROOT, "logger: %d hours, RMSE %.3f °C, bias %+.3f °C%n", count, rmse, sum / count);
-        for (NamedCsvRecord row : SharedData.rows("reference/chillr/winters_reconstruction_error_by_hour.csv")) {
+        for (NamedCsvRecord row : SharedData.rows("reference/*/winters_reconstruction_error_by_hour.csv")) {
             int hour = Integer.parseInt(row.getField("Hour"));
             assertThat(Math.sqrt(squares[hour] / days.size()))
                     .as("RMSE at hour " + hour)
@@ -121,7 +121,7 @@ class HourlyTemperaturesTest {
 
     private static Map<String, List<NamedCsvRecord>> inputs() {
         Map<String, List<NamedCsvRecord>> runs = new LinkedHashMap<>();
-        for (NamedCsvRecord row : SharedData.rows("reference/chillr/hourly_input.csv")) {
+        for (NamedCsvRecord row : SharedData.rows("reference/*/hourly_input.csv")) {
             runs.computeIfAbsent(row.getField("case"), name -> new ArrayList<>())
                     .add(row);
         }

@@ -6,7 +6,9 @@ import org.nestyear.core.sun.ExtraterrestrialRadiation;
 /** Radiation above the air by solar hour for a run of days at one latitude: what weather can only take from. */
 public final class SkyHours {
     private static final int HOURS = 24;
+    /** By definition of the units; numerical. */
     private static final double JOULE_PER_MEGAJOULE = 1e6;
+    /** By definition of the hour; numerical. */
     private static final double SECONDS_PER_HOUR = 3600;
 
     private final double[] wm2;

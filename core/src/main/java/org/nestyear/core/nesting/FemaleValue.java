@@ -12,7 +12,7 @@ public final class FemaleValue {
     private static final double NEGLIGIBLE = 1e-5;
 
     private final DayRates rates;
-    private final NestingSettings settings;
+    private final double[] daughterShares;
     private final double[] daughters;
     private final double[] cells;
     private final double[] bloomDays;
@@ -27,10 +27,13 @@ public final class FemaleValue {
      * @param food food of the member
      */
     public FemaleValue(NestingSettings settings, TunnelStock tunnels, FlightDays flight, FoodCurve food) {
-        this.settings = settings;
         rates = new DayRates(settings, flight, food);
         int n = rates.days();
-        double[] daughtersFrom = daughtersFromStart(tunnels);
+        daughterShares = new double[n];
+        for (int age = 0; age < n; age++) {
+            daughterShares[age] = tunnels.daughterShare(settings, age);
+        }
+        double[] daughtersFrom = daughtersFromStart();
         double[] cellsFrom = new double[n + 1];
         double[] visitsFrom = new double[n + 1];
         for (int d = n - 1; d >= 0; d--) {
@@ -58,14 +61,14 @@ public final class FemaleValue {
         }
     }
 
-    private double[] daughtersFromStart(TunnelStock tunnels) {
+    private double[] daughtersFromStart() {
         int n = rates.days();
         double[] from = new double[n];
         for (int s = 0; s < n; s++) {
             double sum = 0;
             for (int d = s; d < n; d++) {
                 double here = rates.alive[d] / rates.alive[s];
-                double share = tunnels.daughterShare(settings, d - s);
+                double share = daughterShares[d - s];
                 if (share <= 0 || here < NEGLIGIBLE) {
                     break;
                 }
@@ -79,6 +82,11 @@ public final class FemaleValue {
     /** The daily rates behind the values. */
     DayRates rates() {
         return rates;
+    }
+
+    /** Share of daughters by days since a female began to nest; shared, never changed. */
+    double[] daughterShares() {
+        return daughterShares;
     }
 
     /** Days held. */

@@ -29,6 +29,7 @@ import org.nestyear.core.advice.rule.OtherBloomFinding;
 import org.nestyear.core.advice.rule.PutOutJob;
 import org.nestyear.core.advice.rule.SecondReleaseJob;
 import org.nestyear.core.advice.rule.SmallStockFinding;
+import org.nestyear.core.advice.rule.SplitFinding;
 import org.nestyear.core.advice.rule.TunnelsFinding;
 import org.nestyear.core.advice.rule.WatchJob;
 
@@ -69,6 +70,7 @@ public final class Rules {
                 new NarrowTunnelsFinding(),
                 new OriginFinding(),
                 new GapsFinding(),
+                new SplitFinding(),
                 new BorrowedFinding(),
                 new NeighbourhoodFinding(),
                 new NoTrialFinding());

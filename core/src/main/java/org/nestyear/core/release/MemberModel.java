@@ -40,6 +40,7 @@ final class MemberModel {
     private final double[] males;
     private final double[] mated;
     private final FlightDays flight;
+    private final int[] coldDays;
 
     /**
      * Prepares a member.
@@ -77,9 +78,20 @@ final class MemberModel {
             bloomEnds[k] = bloom.targetLast(weather) + errors[k] * bloom.errorDays();
             values[k] = new FemaleValue(settings.nesting(), settings.tunnels(), flight, foods[k]);
         }
+        coldDays = coldDays(weather, settings.chillLimitC());
         females = new double[weather.days()];
         males = new double[weather.days()];
         mated = new double[weather.days()];
+    }
+
+    /** Days colder than the limit before each day. */
+    private static int[] coldDays(SeasonWeather weather, double limitC) {
+        int[] before = new int[weather.days() + 1];
+        for (int d = 0; d < weather.days(); d++) {
+            boolean cold = (weather.minC()[d] + weather.maxC()[d]) / 2 < limitC;
+            before[d + 1] = before[d] + (cold ? 1 : 0);
+        }
+        return before;
     }
 
     SeasonWeather weather() {
@@ -108,7 +120,8 @@ final class MemberModel {
     }
 
     /**
-     * Adds the bees of one portion to the days on which they come out, after those that never do.
+     * Adds the bees of one portion to the days on which they come out, after those that never do and those that too
+     * long a cold has left unfit to settle.
      *
      * @param clear whether to begin with empty days
      */
@@ -122,7 +135,9 @@ final class MemberModel {
         double f = femaleCocoons * (1 - cold.shareNotOut(Sex.FEMALE, chill));
         double m = maleCocoons * (1 - cold.shareNotOut(Sex.MALE, chill));
         for (int d = 0; d < days.length; d++) {
-            females[d] = clear ? days[d] * f : females[d] + days[d] * f;
+            double coldByThen = chill + Math.max(0, coldDays[d] - coldDays[release]);
+            double fit = days[d] > 0 ? f * cold.shareFit(coldByThen) : 0;
+            females[d] = clear ? days[d] * fit : females[d] + days[d] * fit;
             males[d] = clear ? maleDays[d] * m : males[d] + maleDays[d] * m;
         }
     }
@@ -144,13 +159,12 @@ final class MemberModel {
                     i == 0);
         }
         Mating.chances(males, settings.nesting().maleDeath(), mated);
-        double fit = settings.cold().shareFit(stock.chillDays(weather, release[0]));
         for (int k = 0; k < values.length; k++) {
-            into[k] = score(values[k], fit);
+            into[k] = score(values[k]);
         }
     }
 
-    private Score score(FemaleValue value, double fit) {
+    private Score score(FemaleValue value) {
         double daughters = 0;
         double cells = 0;
         double visits = 0;
@@ -164,12 +178,12 @@ final class MemberModel {
                 settled += out * value.settled(d);
             }
         }
-        double wanted = fit * (settled + cells / settings.tunnels().cellsEach());
+        double wanted = settled + cells / settings.tunnels().cellsEach();
         if (wanted <= settings.tunnels().count()) {
-            return new Score(fit * daughters, fit * visits, fit * settled, wanted, false);
+            return new Score(daughters, visits, settled, wanted, false);
         }
-        NestingResult run = nest(value, fit);
-        return new Score(run.daughters(), fit * visits, fit * settled, wanted, true);
+        NestingResult run = nest(value);
+        return new Score(run.daughters(), visits, settled, wanted, true);
     }
 
     /** True when there is at least one free tunnel of a usable width. */
@@ -203,10 +217,10 @@ final class MemberModel {
     NestingResult nest(Stock stock, int release, int course) {
         comeOut(stock, release, stock.batch().females(), stock.batch().males(), true);
         Mating.chances(males, settings.nesting().maleDeath(), mated);
-        return nest(values[course], settings.cold().shareFit(stock.chillDays(weather, release)));
+        return nest(values[course]);
     }
 
-    private NestingResult nest(FemaleValue value, double fit) {
-        return new NestingRun(value, settings.nesting(), settings.tunnels()).run(females, mated, fit);
+    private NestingResult nest(FemaleValue value) {
+        return new NestingRun(value, settings.nesting(), settings.tunnels()).run(females, mated);
     }
 }

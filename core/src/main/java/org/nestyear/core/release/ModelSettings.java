@@ -20,7 +20,8 @@ record ModelSettings(
         NestingSettings nesting,
         TunnelStock tunnels,
         ColdRecord cold,
-        double boxExcessC) {
+        double boxExcessC,
+        double chillLimitC) {
     static ModelSettings of(ParameterReader parameters, List<Nests> nests) {
         return new ModelSettings(
                 EmergenceSettings.of(parameters, Sex.FEMALE),
@@ -30,6 +31,7 @@ record ModelSettings(
                 NestingSettings.of(parameters),
                 TunnelStock.of(nests, parameters),
                 new ColdRecord(parameters),
-                parameters.value("box_excess_c"));
+                parameters.value("box_excess_c"),
+                parameters.value("chill_limit_c"));
     }
 }

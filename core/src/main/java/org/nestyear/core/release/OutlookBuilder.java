@@ -12,17 +12,17 @@ import org.nestyear.core.stats.Quantiles;
 
 /** Collects what is to be seen after a release over all possible seasons. */
 final class OutlookBuilder {
+    /** Share of bees out that counts as the first, and lower end of a band; numerical. */
     private static final double TENTH = 0.1;
+
     private static final double HALF = 0.5;
+    /** Share of bees out that counts as most, and upper end of a band; numerical. */
     private static final double NINE_TENTHS = 0.9;
-    /** Share of all cells built when nesting counts as over; a definition. */
+    /** Share of all cells built when nesting counts as over; numerical. */
     private static final double MOST_CELLS = 0.95;
 
-    /** Flightless days in a row that make a cold spell; a definition. */
-    private static final int COLD_SPELL_DAYS = 3;
-    /** Days after release in which a cold spell is looked for; a definition. */
-    private static final int COLD_SPELL_WITHIN_DAYS = 14;
-
+    private final int spellDays;
+    private final int spellWithinDays;
     private final List<Double> firstMales = new ArrayList<>();
     private final List<Double> halfMales = new ArrayList<>();
     private final List<Double> firstFemales = new ArrayList<>();
@@ -37,27 +37,34 @@ final class OutlookBuilder {
     private final List<Double> noneSettles = new ArrayList<>();
     private final List<Double> unmated = new ArrayList<>();
     private final List<Double> inStore = new ArrayList<>();
-    private int coldSpells;
-    private int members;
-    private int missed;
-    private int seasons;
+    private final List<Double> coldSpells = new ArrayList<>();
+    private final List<Double> missed = new ArrayList<>();
+
+    /**
+     * Begins an outlook.
+     *
+     * @param spellDays flightless days in a row that make a cold spell
+     * @param spellWithinDays days after release in which a cold spell is looked for
+     */
+    OutlookBuilder(int spellDays, int spellWithinDays) {
+        this.spellDays = spellDays;
+        this.spellWithinDays = spellWithinDays;
+    }
 
     /** Adds every course of a member, released on {@code date}. */
     void add(MemberModel member, Stock stock, LocalDate date) {
         SeasonWeather weather = member.weather();
         int release = weather.index(date);
-        members++;
-        int spell = member.longestFlightless(release, COLD_SPELL_WITHIN_DAYS);
-        coldSpells += spell >= COLD_SPELL_DAYS ? 1 : 0;
+        int spell = member.longestFlightless(release, spellWithinDays);
+        coldSpells.add(spell >= spellDays ? 1.0 : 0.0);
         inStore.add(shareInStore(member.times(Sex.FEMALE, stock, release)));
         addTimes(weather, member.times(Sex.MALE, stock, release), firstMales, halfMales, new ArrayList<>());
         double half =
                 addTimes(weather, member.times(Sex.FEMALE, stock, release), firstFemales, halfFemales, mostFemales);
         for (int k = 0; k < member.courses(); k++) {
-            seasons++;
             double middle = member.food(k).targetMiddle();
             bloom.add(middle + weather.date(0).toEpochDay());
-            missed += half > member.bloomEnd(k) ? 1 : 0;
+            missed.add(half > member.bloomEnd(k) ? 1.0 : 0.0);
             NestingResult run = member.nest(stock, release, k);
             unmated.add(member.unmated());
             cells.add(run.cells());
@@ -106,7 +113,7 @@ final class OutlookBuilder {
 
     /** Share of seasons in which target bloom is over before half the females are out. */
     double missedBloom() {
-        return seasons == 0 ? 0 : (double) missed / seasons;
+        return mean(missed);
     }
 
     /**
@@ -137,7 +144,7 @@ final class OutlookBuilder {
                 mean(tunnels),
                 mean(unmated),
                 mean(inStore),
-                members == 0 ? 0 : (double) coldSpells / members,
+                mean(coldSpells),
                 mean(noneSettles));
     }
 

@@ -13,8 +13,8 @@ import org.nestyear.core.season.Goal;
  * @param notRuledOut all dates that the weather years cannot tell from the best at 90 %; holds the window
  * @param windowsByGoal the windows under each aim, side by side
  * @param releases what to put out when, in order; one entry unless a split is worth it
- * @param splitReason why one or two: {@code small-stock}, {@code own-time}, {@code tunnels-run-out} or
- *     {@code insurance}
+ * @param splitReason why one or two: {@code small-stock}, {@code own-time}, {@code tunnels-run-out},
+ *     {@code insurance} or {@code insurance-too-dear}
  * @param splitGain share of the single release's score that the split wins, negative for what insurance costs
  * @param ruleOfThumb the trade's rule and its cost
  * @param fixedDate the best fixed calendar date over the past years and its cost

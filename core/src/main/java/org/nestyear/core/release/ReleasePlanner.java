@@ -20,7 +20,9 @@ import org.nestyear.core.weather.WeatherRecord;
  * curve is model-derived and has not been tested in a release trial.
  */
 public final class ReleasePlanner {
+    /** Ends of the band shown about the curve; numerical. */
     private static final double TENTH = 0.1;
+    /** The upper end of that band; numerical. */
     private static final double NINE_TENTHS = 0.9;
     /** Draws of the parameters when years are few; numerical. */
     private static final int DRAWS = 32;
@@ -33,7 +35,7 @@ public final class ReleasePlanner {
     private final List<MemberModel> members;
     private final Outcomes outcomes;
     private final List<Outcomes> draws = new ArrayList<>();
-    private final OutlookBuilder outlook = new OutlookBuilder();
+    private final OutlookBuilder outlook;
     private final boolean fewYears;
 
     /**
@@ -53,6 +55,8 @@ public final class ReleasePlanner {
         members = setup.members(settings, 1);
         outcomes = Outcomes.of(members, setup.stock(), setup.candidates());
         fewYears = setup.ensemble().realYears() < parameters.value("few_years");
+        outlook = new OutlookBuilder(
+                (int) parameters.value("cold_spell_days"), (int) parameters.value("cold_spell_within_days"));
         LocalDate best = setup.candidates().date(WindowFinder.best(outcomes.scores(inputs.goal())));
         members.forEach(member -> outlook.add(member, setup.stock(), best));
         for (int draw = 1; fewYears && draw <= DRAWS; draw++) {

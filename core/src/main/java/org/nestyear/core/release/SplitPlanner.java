@@ -57,9 +57,12 @@ final class SplitPlanner {
         int later =
                 candidates.nearest(candidates.date(best).plusDays(Math.round(parameters.value("second_release_days"))));
         if (later <= best) {
-            return new Split(List.of(portion(best, 1)), "too-late-to-hold", 0);
+            return new Split(List.of(portion(best, 1)), "insurance-too-dear", -held);
         }
-        return split(best, later, 1 - held, "insurance");
+        Split insured = split(best, later, 1 - held, "insurance");
+        return -insured.gain() <= parameters.value("insurance_cost_most")
+                ? insured
+                : new Split(List.of(portion(best, 1)), "insurance-too-dear", insured.gain());
     }
 
     private Split search(int best) {

@@ -1,9 +1,9 @@
 package org.nestyear.core.release;
 
 import java.util.List;
-import java.util.SplittableRandom;
 import org.nestyear.core.season.Goal;
 import org.nestyear.core.stats.Quantiles;
+import org.nestyear.core.stats.Redrawing;
 
 /**
  * Finds the dates that cannot be told from the best: those whose paired difference from it, over the weather years,
@@ -11,9 +11,9 @@ import org.nestyear.core.stats.Quantiles;
  * uncertain parameters, so that the window widens instead of pretending.
  */
 final class WindowFinder {
-    /** One-sided 95 % point of the normal distribution, for a two-sided 90 % interval; statistical. */
+    /** One-sided 95 % point of the normal distribution, for a two-sided 90 % interval; numerical. */
     private static final double Z90 = 1.6448536269514722;
-    /** Lower end of a two-sided 90 % interval; statistical. */
+    /** Lower end of a two-sided 90 % interval; numerical. */
     private static final double LOWER = 0.05;
     /** Re-drawings of the years under each draw of the parameters; numerical. */
     private static final int REDRAWS = 10;
@@ -68,15 +68,12 @@ final class WindowFinder {
         int best = best(outcomes.scores(goal));
         int candidates = outcomes.scores(goal)[0].length;
         double[][] differences = new double[candidates][draws.size() * REDRAWS];
-        SplittableRandom random = new SplittableRandom(SEED);
+        Redrawing redrawing = new Redrawing(SEED);
         int column = 0;
         for (Outcomes draw : draws) {
             double[][] years = yearMeans(draw, draw.scores(goal));
             for (int b = 0; b < REDRAWS; b++) {
-                int[] picked = new int[years.length];
-                for (int y = 0; y < picked.length; y++) {
-                    picked[y] = random.nextInt(years.length);
-                }
+                int[] picked = redrawing.next(years.length);
                 for (int i = 0; i < candidates; i++) {
                     double difference = 0;
                     for (int y : picked) {

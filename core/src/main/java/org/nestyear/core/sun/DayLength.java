@@ -7,19 +7,19 @@ package org.nestyear.core.sun;
  * declination δ and the height h₀ of the sun's centre when its upper rim touches the level horizon. δ is the series of
  * Spencer (1971), "Fourier series representation of the position of the sun", Search 2(5):172, in the day angle
  * Γ = 2π (day of year − 1) / 365; day 366 is simply one step further. The same form stands behind the hourly
- * temperature curve of {@link org.nestyear.core.weather.HourlyTemperatures}; for clock times take
- * the solar position instead.
+ * temperature curve of {@link org.nestyear.core.weather.HourlyTemperatures}; clock times are in
+ * {@link SunTimes}.
  *
  * <p>Stateless; may be called from many threads.
  */
 public final class DayLength {
     /** Height of the sun's centre at rise and set: 34′ of refraction and 16′ of radius (the almanacs' convention). */
     private static final double RIM_ON_HORIZON_RAD = Math.toRadians(-0.8333);
-    /** Degrees the earth turns in an hour, 360/24. */
+    /** Degrees the earth turns in an hour, by definition of solar time: 360/24. */
     private static final double DEG_PER_HOUR = 15;
     /** Days in the day angle of Spencer (1971). */
     private static final double DAYS_IN_ANGLE = 365;
-    /** Constant term of Spencer's declination, radians. */
+    /** Spencer (1971), constant term, radians. */
     private static final double SPENCER_MEAN = 0.006918;
     /** Spencer (1971), factor of cos Γ, radians. */
     private static final double SPENCER_COS_1 = -0.399912;
@@ -58,7 +58,7 @@ public final class DayLength {
             return DaySpan.POLAR_DAY;
         }
         double halfDay = Math.toDegrees(Math.acos(cosine)) / DEG_PER_HOUR;
-        return new DaySpan(12 - halfDay, 12 + halfDay, 2 * halfDay);
+        return new DaySpan(SolarYear.NOON_HOUR - halfDay, SolarYear.NOON_HOUR + halfDay, 2 * halfDay);
     }
 
     private static double declinationRad(int dayOfYear) {

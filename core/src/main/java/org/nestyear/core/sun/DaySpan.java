@@ -10,7 +10,7 @@ package org.nestyear.core.sun;
  */
 public record DaySpan(double sunriseHour, double sunsetHour, double lengthHours) {
     static final DaySpan POLAR_DAY = new DaySpan(0, 24, 24);
-    static final DaySpan POLAR_NIGHT = new DaySpan(12, 12, 0);
+    static final DaySpan POLAR_NIGHT = new DaySpan(SolarYear.NOON_HOUR, SolarYear.NOON_HOUR, 0);
 
     public DaySpan {
         if (!(sunriseHour >= 0 && sunriseHour <= sunsetHour && sunsetHour <= 24 && lengthHours >= 0)) {

@@ -82,7 +82,7 @@ public final class ExtraterrestrialRadiation {
     }
 
     private static double hourAngleRad(int solarHour) {
-        return Math.PI * (solarHour - 12) / 12;
+        return Math.PI * (solarHour - SolarYear.NOON_HOUR) / SolarYear.NOON_HOUR;
     }
 
     private static double declinationRad(int dayOfYear) {

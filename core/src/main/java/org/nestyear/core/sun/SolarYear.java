@@ -7,6 +7,9 @@ final class SolarYear {
     /** The last day of a leap year, by definition. */
     private static final int LAST_DAY = 366;
 
+    /** The hour at which the sun stands highest, by definition of solar time. */
+    static final double NOON_HOUR = 12;
+
     private SolarYear() {}
 
     static void check(double latitudeDeg, int dayOfYear) {

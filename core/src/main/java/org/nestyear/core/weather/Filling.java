@@ -1,7 +1,5 @@
 package org.nestyear.core.weather;
 
-import java.time.temporal.ChronoUnit;
-
 /**
  * One run of days whose temperatures were not measured but filled in.
  *
@@ -21,6 +19,6 @@ public record Filling(Gap gap, Method method, int years) {
 
     /** How many days were filled. */
     public long days() {
-        return ChronoUnit.DAYS.between(gap.from(), gap.to()) + 1;
+        return gap.days();
     }
 }

@@ -1,0 +1,21 @@
+package org.nestyear.app.cli;
+
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.nestyear.app.service.UnitSystem;
+import picocli.CommandLine.Option;
+
+/** Options that every answering command has. */
+final class AnswerOptions {
+    @Option(names = "--json", description = "Print one JSON object instead of text; its numbers are always metric.")
+    boolean json;
+
+    @Option(names = "--units", paramLabel = "UNITS", description = "metric (default) or us.")
+    @Nullable
+    String units;
+
+    UnitSystem unitSystem() {
+        return Objects.requireNonNullElse(
+                Arguments.word("--units", units, UnitSystem.values(), UnitSystem::word), UnitSystem.METRIC);
+    }
+}

@@ -1,0 +1,102 @@
+package org.nestyear.app.cli;
+
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.util.Arrays;
+import org.nestyear.app.service.Refusal;
+import org.nestyear.app.service.Version;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.IVersionProvider;
+
+/** The command line as a whole: finds the command, prints its answer, and turns refusals into exit codes. */
+public final class CommandFace {
+    private CommandFace() {}
+
+    /**
+     * Runs one command.
+     *
+     * @param out receives answers only, as UTF-8
+     * @param err receives messages
+     * @return the exit code: 0 answered, 1 a defect, 2 bad usage or input, 3 no honest answer, 4 partly answered
+     */
+    public static int run(String[] arguments, PrintStream out, PrintStream err, Clock clock) {
+        Surroundings surroundings = new Surroundings(out, err, clock);
+        if (arguments.length > 0 && arguments[0].equals("serve")) {
+            return ServeCommand.serve(Arrays.copyOfRange(arguments, 1, arguments.length), surroundings);
+        }
+        CommandLine line = new CommandLine(new Root())
+                .addSubcommand(new PlanCommand(surroundings))
+                .addSubcommand(new DemoCommand(surroundings))
+                .addSubcommand(new CheckFileCommand(surroundings))
+                .addSubcommand(new EmergeCommand(surroundings))
+                .addSubcommand(new SunCommand(surroundings))
+                .addSubcommand(new ServeCommand(surroundings));
+        line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
+        line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
+        line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
+        line.setAbbreviatedOptionsAllowed(false);
+        line.setUsageHelpAutoWidth(false);
+        line.setParameterExceptionHandler((problem, given) -> refuse(UsageMessages.of(problem), err));
+        line.setExecutionExceptionHandler((problem, command, parsed) -> {
+            if (problem instanceof Refusal refusal) {
+                return refuse(refusal, err);
+            }
+            return defect(problem, err);
+        });
+        return line.execute(arguments);
+    }
+
+    private static int refuse(Refusal refusal, PrintStream err) {
+        String place = refusal.place().isEmpty() ? "nestyear" : refusal.place();
+        err.println(place + ": " + refusal.sentence() + " [" + refusal.code() + "]");
+        if (!refusal.advice().isEmpty()) {
+            err.println(refusal.advice());
+        }
+        return ExitCode.of(refusal);
+    }
+
+    private static int defect(Exception problem, PrintStream err) {
+        StringWriter trace = new StringWriter();
+        problem.printStackTrace(new PrintWriter(trace));
+        err.println("nestyear: the program failed, which is a defect of its own and not of your input; please report"
+                + " the lines below. [NY-DEFECT]");
+        err.print(trace);
+        return ExitCode.DEFECT;
+    }
+
+    @Command(
+            name = "nestyear",
+            description = "Dates, quantities, risks and reasons for keepers of solitary cavity-nesting bees.",
+            synopsisSubcommandLabel = "COMMAND",
+            mixinStandardHelpOptions = true,
+            versionProvider = VersionWords.class,
+            scope = CommandLine.ScopeType.INHERIT,
+            exitCodeListHeading = "%nExit codes:%n",
+            exitCodeList = {
+                "0:answered",
+                "1:a defect of the program",
+                "2:bad usage or input; one sentence says what, where and what was expected",
+                "3:no honest answer is possible",
+                "4:partly answered"
+            })
+    static final class Root implements Runnable {
+
+        @Override
+        public void run() {
+            throw Refusal.usage(
+                    "no command is given; expected one such as plan FILE or demo.", "Maybe see nestyear --help.");
+        }
+    }
+
+    static final class VersionWords implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            return new String[] {"nestyear " + Version.NUMBER};
+        }
+    }
+}

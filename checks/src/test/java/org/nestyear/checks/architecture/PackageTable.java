@@ -1,0 +1,138 @@
+package org.nestyear.checks.architecture;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Which package may use which: an allow-list, so that every new arrow is a decision. Names are without
+ * {@code org.nestyear}. To add a package, add a row with its reason; there are no exemptions.
+ */
+final class PackageTable {
+    /** Rows that may still be without a class; everything else must match one. To be emptied before the release. */
+    static final Set<String> EXPECTED_SOON = names(
+            "core.stats core.winter core.bloom core.emergence core.flight core.nesting data records app.service app.export app.cli app.web");
+
+    private static final Set<String> GROUND = Set.of("core.source", "core.place", "core.stats");
+    private static final Set<String> WORLD = with(GROUND, "core.weather", "core.sun", "core.species");
+    private static final Set<String> SEASON = with(WORLD, "core.season");
+    private static final Set<String> STAGES =
+            with(SEASON, "core.winter", "core.bloom", "core.emergence", "core.flight");
+    private static final Set<String> RELEASE = with(STAGES, "core.nesting", "core.release");
+    private static final Set<String> PLAN = with(RELEASE, "core.advice", "core.plan");
+    private static final Set<String> FILES = Set.of("data", "records");
+
+    static final List<Row> ROWS = List.of(
+            row("core.source", Set.of(), "where numbers come from must not depend on what they are used for"),
+            row("core.place", Set.of(), "a place is a value type that everything else may hold"),
+            row(
+                            "core.stats",
+                            Set.of("core.source"),
+                            "statistics know numbers and their ranges, nothing of bees, so they can be checked against tables")
+                    .jars("org.hipparchus"),
+            row("core.sun", Set.of("core.place"), "where the sun stands depends on the place and nothing else")
+                    .jars("net.e175.klaus.solarpositioning"),
+            row("core.weather", with(GROUND, "core.sun"), "hours and light from days need day length, never a species"),
+            row("core.species", Set.of("core.source"), "a species is a set of sourced numbers, not a behaviour"),
+            row("core.season", WORLD, "what a keeper tells us is said in terms of places, weather and species"),
+            row("core.winter", SEASON, "one stage of the year: reads the season, not the other stages"),
+            row("core.bloom", SEASON, "one stage of the year: reads the season, not the other stages")
+                    .jars("org.hipparchus"),
+            row("core.emergence", SEASON, "one stage of the year: reads the season, not the other stages"),
+            row("core.flight", SEASON, "one stage of the year: reads the season, not the other stages"),
+            row("core.nesting", STAGES, "nesting joins the stages and must not know how its result is used"),
+            row(
+                    "core.release",
+                    with(STAGES, "core.nesting"),
+                    "the search over dates runs the stages, it gives no advice"),
+            row("core.advice", RELEASE, "findings and jobs are read off results; results must not depend on them"),
+            row(
+                    "core.plan",
+                    with(RELEASE, "core.advice"),
+                    "the plan is the top of the core and nothing in core sees it"),
+            row("data", SEASON, "files hold what goes in; reading them must not need the model's answers")
+                    .jars("de.siegmar.fastcsv", "org.tomlj", "tools.jackson", "com.fasterxml.jackson.annotation")
+                    .withWholeJdk(),
+            row("records", PLAN, "the only place that knows the database; it stores values, it does not compute")
+                    .jars("org.springframework.jdbc", "org.springframework.dao", "org.springframework.transaction")
+                    .jars("org.flywaydb", "org.sqlite", "org.postgresql", "com.zaxxer.hikari", "tools.jackson")
+                    .withWholeJdk(),
+            row("app.service", with(PLAN, "data", "records"), "the one use-case layer: every face asks here")
+                    .jars("org.springframework.transaction", "org.springframework.dao", "org.slf4j")
+                    .withWholeJdk(),
+            row("app.export", PLAN, "an export turns a result into bytes and fetches nothing itself")
+                    .jars("com.openhtmltopdf", "org.apache.pdfbox", "com.google.zxing", "biweekly", "gg.jte")
+                    .jars("tools.jackson")
+                    .withWholeJdk(),
+            row("app.cli", with(PLAN, "app.service", "app.export"), "a face: asks the service, never files or tables")
+                    .jars("picocli", "tools.jackson")
+                    .withWholeJdk(),
+            row("app.web", with(PLAN, "app.service", "app.export"), "a face: asks the service, never files or tables")
+                    .jars("org.springframework", "jakarta.servlet", "gg.jte", "tools.jackson", "org.slf4j")
+                    .withWholeJdk(),
+            row("app", with(FILES, "app.service", "app.cli", "app.web"), "starts the program and wires the faces")
+                    .jars("picocli", "org.springframework")
+                    .withWholeJdk());
+
+    private PackageTable() {}
+
+    /** The row a class of this package belongs to: the longest name that fits. */
+    static Optional<Row> rowOf(String packageName) {
+        return ROWS.stream()
+                .filter(row -> packageName.equals(row.fullName()) || packageName.startsWith(row.fullName() + "."))
+                // "app" itself covers no sub-package: a new face needs a row of its own.
+                .filter(row -> !row.name().equals("app") || packageName.equals(row.fullName()))
+                .max(Comparator.comparingInt(row -> row.name().length()));
+    }
+
+    private static Row row(String name, Set<String> uses, String reason) {
+        return new Row(name, uses, Set.of(), false, reason);
+    }
+
+    /** Names parted by blanks; an empty text holds none. */
+    private static Set<String> names(String text) {
+        return text.isBlank() ? Set.of() : Set.copyOf(Arrays.asList(text.strip().split("\\s+", -1)));
+    }
+
+    private static Set<String> with(Set<String> names, String... more) {
+        Set<String> all = new HashSet<>(names);
+        all.addAll(List.of(more));
+        return Set.copyOf(all);
+    }
+
+    /**
+     * One package and what it may use besides itself.
+     *
+     * @param name package without {@code org.nestyear}
+     * @param uses names of other rows
+     * @param jars package prefixes of libraries
+     * @param wholeJdk false for core, which has the small list of {@link ArchitectureTest}
+     * @param reason why, for whoever breaks the rule
+     */
+    record Row(String name, Set<String> uses, Set<String> jars, boolean wholeJdk, String reason) {
+        String fullName() {
+            return "org.nestyear." + name;
+        }
+
+        String module() {
+            int dot = name.indexOf('.');
+            return dot < 0 ? name : name.substring(0, dot);
+        }
+
+        Row jars(String... prefixes) {
+            return new Row(name, uses, with(jars, prefixes), wholeJdk, reason);
+        }
+
+        Row withWholeJdk() {
+            return new Row(name, uses, jars, true, reason);
+        }
+
+        @Override
+        public String toString() {
+            return name;
+        }
+    }
+}

@@ -1,0 +1,18 @@
+package org.nestyear.core.stats;
+
+import java.util.SplittableRandom;
+
+/** Draws years again with replacement, the bootstrap of Efron 1979; the same seed gives the same draws. */
+public final class Redrawing {
+    private final SplittableRandom random;
+
+    /** A sequence of draws for this seed. */
+    public Redrawing(long seed) {
+        random = new SplittableRandom(seed);
+    }
+
+    /** As many numbers from 0 to {@code n} − 1 as there are years, some perhaps twice. */
+    public int[] next(int n) {
+        return random.ints(n, 0, n).toArray();
+    }
+}
