@@ -14,7 +14,7 @@ import org.nestyear.core.release.CurvePoint;
  */
 public final class ReleasePicture {
     private static final double FULL_SCORE = 1.0;
-    private static final int SCORE_TICKS = 5;
+    private static final int SCORE_TICKS = 8;
 
     private final ReleaseCurve curve;
     private final Frame frame;

@@ -45,8 +45,8 @@ final class DateCost {
                 + " of what the best date gives in 8 cases of 10, and about " + PageWords.number(point.daughters(), 0)
                 + " surviving daughters.";
         if (point.inWindow()) {
-            return words.day(point.date()) + " lies in the window and cannot be told from the best date (mean loss "
-                    + PageWords.percent(point.cost()) + "); " + result;
+            return words.day(point.date()) + " lies in the window and loses " + PageWords.percent(point.cost())
+                    + " on average; " + result;
         }
         return words.day(point.date()) + " loses " + PageWords.percent(point.cost()) + " on average; " + result;
     }

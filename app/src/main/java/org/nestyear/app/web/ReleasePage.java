@@ -85,7 +85,14 @@ final class ReleasePage {
                 PageWords.number(point.daughters(), 0),
                 PageWords.number(point.bloomDays(), 0),
                 PageWords.percent(point.cost()),
-                point.inWindow());
+                tag(point));
+    }
+
+    private static String tag(CurvePoint point) {
+        if (!point.inWindow()) {
+            return "";
+        }
+        return point.cost() == 0 ? "best" : "window";
     }
 
     private Shift shift(Sensitivity sensitivity) {
@@ -146,17 +153,22 @@ final class ReleasePage {
         return answer.inputs().plants().stream().filter(Plant::target).toList();
     }
 
-    private List<MarkRow> marks(PlanAnswer answer) {
+    private static List<MarkRow> marks(PlanAnswer answer) {
         ReleasePlan release = answer.plan().release();
+        ReleaseWindow window = release.window();
         List<MarkRow> rows = new ArrayList<>();
-        rows.add(new MarkRow("Today", words.day(answer.plan().today()), "", ""));
-        rows.add(new MarkRow("Release window", "", words.window(release.window()), "cannot be told from the best"));
+        rows.add(new MarkRow("Today", PageWords.shortDay(answer.plan().today()), "", ""));
+        rows.add(new MarkRow(
+                "Release window",
+                "",
+                PageWords.shortSpan(window.from(), window.to()),
+                "at most " + PageWords.percent(mostLost(release))));
         for (Plant plant : targets(answer)) {
             BloomSpan bloom = BloomSpan.of(plant, answer.plan().outlook());
             rows.add(new MarkRow(
-                    plant.name() + " in bloom",
-                    "middle " + PageWords.shortDay(bloom.middle()),
-                    words.span(bloom.from(), bloom.to()),
+                    plant.name() + " in bloom, and its middle",
+                    PageWords.shortDay(bloom.middle()),
+                    PageWords.shortSpan(bloom.from(), bloom.to()),
                     ""));
         }
         rows.add(row("Rule of thumb", release.ruleOfThumb()));
@@ -164,11 +176,20 @@ final class ReleasePage {
         return rows;
     }
 
-    private MarkRow row(String name, Alternative other) {
+    private static double mostLost(ReleasePlan release) {
+        return release.curve().stream()
+                .filter(CurvePoint::inWindow)
+                .mapToDouble(CurvePoint::cost)
+                .max()
+                .orElse(0);
+    }
+
+    private static MarkRow row(String name, Alternative other) {
+        boolean oneDay = other.earliest().equals(other.latest());
         return new MarkRow(
                 name,
-                words.day(other.date()),
-                other.earliest().equals(other.latest()) ? "" : words.span(other.earliest(), other.latest()),
+                PageWords.shortDay(other.date()),
+                oneDay ? "" : PageWords.shortSpan(other.earliest(), other.latest()),
                 PageWords.percent(other.cost()));
     }
 }

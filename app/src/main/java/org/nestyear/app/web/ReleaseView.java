@@ -59,9 +59,13 @@ public record ReleaseView(
     /** A date marked in the picture, its span, and what it loses. */
     public record MarkRow(String name, String date, String span, String cost) {}
 
-    /** A date tried, with everything the picture shows of it. */
+    /**
+     * A date tried, with everything the picture shows of it.
+     *
+     * @param tag the word that marks the best date and the others of the window; empty outside
+     */
     public record PointRow(
-            String date, String mean, String band, String daughters, String bloomDays, String cost, boolean inWindow) {}
+            String date, String mean, String band, String daughters, String bloomDays, String cost, String tag) {}
 
     /** Something that may be otherwise than taken, and how far the best date then moves. */
     public record Shift(String name, String days) {}

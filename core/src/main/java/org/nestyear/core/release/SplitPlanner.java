@@ -57,7 +57,7 @@ final class SplitPlanner {
         int later =
                 candidates.nearest(candidates.date(best).plusDays(Math.round(parameters.value("second_release_days"))));
         if (later <= best) {
-            return new Split(List.of(portion(best, 1)), "insurance-too-dear", -1);
+            return new Split(List.of(portion(best, 1)), "insurance-too-dear", -held);
         }
         Split insured = split(best, later, 1 - held, "insurance");
         return -insured.gain() <= parameters.value("insurance_cost_most")

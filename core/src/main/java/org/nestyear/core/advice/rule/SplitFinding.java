@@ -51,10 +51,11 @@ public final class SplitFinding implements FindingRule {
             case "insurance-too-dear" ->
                 note(
                         "one-lot",
-                        Phrase.of("One lot: so late in the season a part held back would come to little."),
+                        Phrase.of("One lot: a part held back would lose more than the insurance is worth."),
                         Phrase.of(
-                                "holding {} back would cost more than {}",
+                                "holding {} back would cost {}, more than {}",
                                 held,
+                                Quantity.share(Math.max(0, -s.release().splitGain())),
                                 Quantity.share(read.value("insurance_cost_most"))),
                         Phrase.of("Put all out at once."),
                         insurance);
