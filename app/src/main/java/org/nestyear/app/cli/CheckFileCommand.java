@@ -4,8 +4,6 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.nestyear.app.service.FileCheck;
 import org.nestyear.app.service.FileReport;
-import org.nestyear.app.service.FileReportJson;
-import org.nestyear.app.service.FileReportText;
 import org.nestyear.app.service.PlanService;
 import org.nestyear.app.service.Wording;
 import picocli.CommandLine.Command;

@@ -22,12 +22,13 @@ public final class CommandFace {
      *
      * @param out receives answers only, as UTF-8
      * @param err receives messages
+     * @param server shows the pages when asked to
      * @return the exit code: 0 answered, 1 a defect, 2 bad usage or input, 3 no honest answer, 4 partly answered
      */
-    public static int run(String[] arguments, PrintStream out, PrintStream err, Clock clock) {
+    public static int run(String[] arguments, PrintStream out, PrintStream err, Clock clock, Server server) {
         Surroundings surroundings = new Surroundings(out, err, clock);
         if (arguments.length > 0 && arguments[0].equals("serve")) {
-            return ServeCommand.serve(Arrays.copyOfRange(arguments, 1, arguments.length), surroundings);
+            return server.serve(Arrays.copyOfRange(arguments, 1, arguments.length), out, err);
         }
         CommandLine line = new CommandLine(new Root())
                 .addSubcommand(new PlanCommand(surroundings))
@@ -35,7 +36,7 @@ public final class CommandFace {
                 .addSubcommand(new CheckFileCommand(surroundings))
                 .addSubcommand(new EmergeCommand(surroundings))
                 .addSubcommand(new SunCommand(surroundings))
-                .addSubcommand(new ServeCommand(surroundings));
+                .addSubcommand(new ServeCommand(surroundings, server));
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));

@@ -3,7 +3,6 @@ package org.nestyear.app.cli;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.nestyear.app.service.PlanAnswer;
-import org.nestyear.app.service.PlanJson;
 import org.nestyear.app.service.PlanRequest;
 import org.nestyear.app.service.Refusal;
 import org.nestyear.app.service.Spelling;

@@ -48,7 +48,8 @@ public record EmergeAnswer(
             @Nullable Double meanDays,
             double notEmergingShare,
             double leftInStoreShare) {
-        boolean isComplete() {
+        /** True when no number is missing. */
+        public boolean isComplete() {
             return p10Days != null && p50Days != null && p90Days != null && meanDays != null;
         }
     }

@@ -43,31 +43,41 @@ public final class ReleaseWords {
         return aim + ": " + words.range(window.from(), window.to()) + edge + ".";
     }
 
-    /** How far the best date moves when an uncertain thing is otherwise, a sentence each. */
+    /** How far the best date moves when an uncertain thing is otherwise: a sentence for each that moves it. */
     public static List<String> sensitivities(ReleasePlan release) {
         List<String> lines = new ArrayList<>();
+        List<String> stays = new ArrayList<>();
         for (Sensitivity sensitivity : release.sensitivities()) {
-            lines.add(cause(sensitivity.id()) + ", the best date " + moves(sensitivity.days()) + ".");
+            if (sensitivity.days() == 0) {
+                stays.add(cause(sensitivity.id()));
+            } else {
+                lines.add("The best date comes " + moves(sensitivity.days()) + " " + cause(sensitivity.id()) + ".");
+            }
+        }
+        if (!stays.isEmpty()) {
+            lines.add("The best date stays the same " + joined(stays) + ".");
         }
         return lines;
     }
 
+    private static String joined(List<String> causes) {
+        int last = causes.size() - 1;
+        return last == 0 ? causes.get(0) : String.join(", ", causes.subList(0, last)) + ", and " + causes.get(last);
+    }
+
     private static String cause(String id) {
         return switch (id) {
-            case "poorer-neighbourhood" -> "With half as much other bloom in reach";
-            case "richer-neighbourhood" -> "With half as much again of other bloom in reach";
-            case "food-blind-settling" -> "If bloom does not matter to females that settle";
-            case "food-bound-settling" -> "If bloom matters most to females that settle";
-            default -> "With " + id.replace('-', ' ');
+            case "poorer-neighbourhood" -> "with half as much other bloom in reach";
+            case "richer-neighbourhood" -> "with half as much again of other bloom in reach";
+            case "food-blind-settling" -> "if females settle whatever is in bloom";
+            case "food-bound-settling" -> "if females settle by bloom most of all";
+            default -> "with " + id.replace('-', ' ');
         };
     }
 
     private static String moves(int days) {
-        if (days == 0) {
-            return "stays";
-        }
         int away = Math.abs(days);
-        return "comes " + away + (away == 1 ? " day " : " days ") + (days < 0 ? "earlier" : "later");
+        return away + (away == 1 ? " day " : " days ") + (days < 0 ? "earlier" : "later");
     }
 
     /** What the nests should hold in the end. */

@@ -71,6 +71,13 @@ public record SunAnswer(
         return times instanceof SunTimes.RisesAndSets day ? local(day.sunset()) : null;
     }
 
+    /** Sixteen characters that change with the question or the version. */
+    public String fingerprint() {
+        Fingerprint print = new Fingerprint("");
+        print.add(question);
+        return print.digits();
+    }
+
     private OffsetDateTime local(Instant instant) {
         return instant.plusMillis(500)
                 .truncatedTo(ChronoUnit.SECONDS)

@@ -1,12 +1,16 @@
-package org.nestyear.app.service;
+package org.nestyear.app.cli;
 
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
+import org.nestyear.app.service.BasisWords;
+import org.nestyear.app.service.EmergeAnswer;
+import org.nestyear.app.service.EmergeQuestion;
+import org.nestyear.app.service.Wording;
 import org.nestyear.core.advice.Quantity;
 import org.nestyear.core.advice.Unit;
 
 /** An answer about emergence in words. */
-public final class EmergeText {
+final class EmergeText {
     private final EmergeAnswer answer;
     private final Wording words;
 
@@ -16,7 +20,7 @@ public final class EmergeText {
     }
 
     /** The lines of the answer. */
-    public static String of(EmergeAnswer answer, Wording words) {
+    static String of(EmergeAnswer answer, Wording words) {
         EmergeText text = new EmergeText(answer, words);
         StringBuilder lines = new StringBuilder();
         lines.append(text.question()).append('\n');

@@ -1,16 +1,19 @@
-package org.nestyear.app.service;
+package org.nestyear.app.cli;
 
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import org.jspecify.annotations.Nullable;
+import org.nestyear.app.service.SunAnswer;
+import org.nestyear.app.service.SunQuestion;
+import org.nestyear.app.service.Version;
 import org.nestyear.core.sun.SunTimes;
 
 /** An answer about the sun as one JSON object; its schema is {@code schema/sun.schema.json}. */
-public final class SunJson {
+final class SunJson {
     private SunJson() {}
 
     /** The text of the object. */
-    public static String of(SunAnswer answer) {
+    static String of(SunAnswer answer) {
         SunQuestion question = answer.question();
         return JsonText.object(json -> {
             json.text("version", Version.NUMBER);
@@ -31,7 +34,7 @@ public final class SunJson {
             json.numberOrNull("faces_deg", question.facesDeg());
             BasisJson.write(json, answer.basis());
             json.texts("methods", SunText.METHODS);
-            json.text("fingerprint", fingerprint(question));
+            json.text("fingerprint", answer.fingerprint());
         });
     }
 
@@ -44,11 +47,5 @@ public final class SunJson {
 
     private static @Nullable String stamp(@Nullable OffsetDateTime time) {
         return time == null ? null : DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(time);
-    }
-
-    private static String fingerprint(SunQuestion question) {
-        Fingerprint print = new Fingerprint("");
-        print.add(question);
-        return print.digits();
     }
 }

@@ -1,21 +1,24 @@
-package org.nestyear.app.service;
+package org.nestyear.app.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.nestyear.app.service.FileReport;
+import org.nestyear.app.service.Refusal;
+import org.nestyear.app.service.Wording;
 import org.nestyear.core.season.Batch;
 import org.nestyear.core.season.Nests;
 import org.nestyear.core.season.SeasonInputs;
 import org.nestyear.core.weather.Gap;
 
 /** A look at a file in words. */
-public final class FileReportText {
+final class FileReportText {
     /** Gaps written out; a longer list says no more. */
     private static final int GAPS_SHOWN = 12;
 
     private FileReportText() {}
 
     /** The lines of the report: what the file holds, its gaps, its faults. */
-    public static String of(FileReport report, Wording words) {
+    static String of(FileReport report, Wording words) {
         List<String> lines = new ArrayList<>();
         SeasonInputs season = report.season();
         if (season != null) {

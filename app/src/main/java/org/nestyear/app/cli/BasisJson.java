@@ -1,4 +1,4 @@
-package org.nestyear.app.service;
+package org.nestyear.app.cli;
 
 import java.util.List;
 import org.nestyear.core.source.Parameter;

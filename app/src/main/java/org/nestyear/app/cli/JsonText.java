@@ -1,4 +1,4 @@
-package org.nestyear.app.service;
+package org.nestyear.app.cli;
 
 import java.io.StringWriter;
 import java.math.BigDecimal;
@@ -17,7 +17,7 @@ import tools.jackson.core.json.JsonWriteFeature;
  * Writes one JSON object, value by value; no reflection, so that a command answers at once. Numbers carry nine
  * significant digits, more than any input has; a number that is not finite is a defect and is refused.
  */
-public final class JsonText {
+final class JsonText {
     private static final MathContext DIGITS = new MathContext(9);
 
     private final JsonGenerator json;
@@ -27,7 +27,7 @@ public final class JsonText {
     }
 
     /** The text of an object with these members, and a line end. */
-    public static String object(Consumer<JsonText> members) {
+    static String object(Consumer<JsonText> members) {
         StringWriter text = new StringWriter();
         JsonFactory factory = JsonFactory.builder()
                 .disable(JsonWriteFeature.ESCAPE_FORWARD_SLASHES)
@@ -41,7 +41,7 @@ public final class JsonText {
     }
 
     /** A text, or null. */
-    public void text(String name, @Nullable String value) {
+    void text(String name, @Nullable String value) {
         if (value == null) {
             json.writeNullProperty(name);
         } else {
@@ -50,18 +50,18 @@ public final class JsonText {
     }
 
     /** A day as ISO 8601, or null. */
-    public void date(String name, @Nullable LocalDate value) {
+    void date(String name, @Nullable LocalDate value) {
         text(name, value == null ? null : value.toString());
     }
 
     /** A finite number. */
-    public void number(String name, double value) {
+    void number(String name, double value) {
         json.writeName(name);
         json.writeNumber(rounded(name, value));
     }
 
     /** A finite number, or null. */
-    public void numberOrNull(String name, @Nullable Double value) {
+    void numberOrNull(String name, @Nullable Double value) {
         if (value == null) {
             json.writeNullProperty(name);
         } else {
@@ -69,23 +69,23 @@ public final class JsonText {
         }
     }
 
-    public void whole(String name, long value) {
+    void whole(String name, long value) {
         json.writeNumberProperty(name, value);
     }
 
-    public void flag(String name, boolean value) {
+    void flag(String name, boolean value) {
         json.writeBooleanProperty(name, value);
     }
 
     /** An object. */
-    public void object(String name, Consumer<JsonText> members) {
+    void object(String name, Consumer<JsonText> members) {
         json.writeObjectPropertyStart(name);
         members.accept(this);
         json.writeEndObject();
     }
 
     /** A list of objects. */
-    public <T> void objects(String name, List<T> values, BiConsumer<JsonText, T> members) {
+    <T> void objects(String name, List<T> values, BiConsumer<JsonText, T> members) {
         json.writeArrayPropertyStart(name);
         for (T value : values) {
             json.writeStartObject();
@@ -96,14 +96,14 @@ public final class JsonText {
     }
 
     /** A list of texts. */
-    public void texts(String name, List<String> values) {
+    void texts(String name, List<String> values) {
         json.writeArrayPropertyStart(name);
         values.forEach(json::writeString);
         json.writeEndArray();
     }
 
     /** A list of whole numbers. */
-    public void wholes(String name, List<Integer> values) {
+    void wholes(String name, List<Integer> values) {
         json.writeArrayPropertyStart(name);
         values.forEach(json::writeNumber);
         json.writeEndArray();

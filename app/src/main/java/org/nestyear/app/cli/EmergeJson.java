@@ -1,14 +1,17 @@
-package org.nestyear.app.service;
+package org.nestyear.app.cli;
 
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
+import org.nestyear.app.service.EmergeAnswer;
+import org.nestyear.app.service.EmergeQuestion;
+import org.nestyear.app.service.Version;
 
 /** An answer about emergence as one JSON object; its schema is {@code schema/emerge.schema.json}. */
-public final class EmergeJson {
+final class EmergeJson {
     private EmergeJson() {}
 
     /** The text of the object. */
-    public static String of(EmergeAnswer answer) {
+    static String of(EmergeAnswer answer) {
         EmergeQuestion question = answer.question();
         return JsonText.object(json -> {
             json.text("version", Version.NUMBER);

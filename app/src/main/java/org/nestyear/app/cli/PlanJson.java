@@ -1,7 +1,10 @@
-package org.nestyear.app.service;
+package org.nestyear.app.cli;
 
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
+import org.nestyear.app.service.PlanAnswer;
+import org.nestyear.app.service.Version;
+import org.nestyear.app.service.Wording;
 import org.nestyear.core.advice.Finding;
 import org.nestyear.core.advice.Job;
 import org.nestyear.core.advice.Phrase;
@@ -16,7 +19,7 @@ import org.nestyear.core.release.ReleaseWindow;
 import org.nestyear.core.season.Goal;
 
 /** A plan as one JSON object; its schema is {@code schema/plan.schema.json}. */
-public final class PlanJson {
+final class PlanJson {
     private final Wording words;
 
     private PlanJson(Wording words) {
@@ -28,7 +31,7 @@ public final class PlanJson {
      *
      * @param words for the sentences in it; the numbers are always metric
      */
-    public static String of(PlanAnswer answer, Wording words) {
+    static String of(PlanAnswer answer, Wording words) {
         PlanJson writer = new PlanJson(words);
         Plan plan = answer.plan();
         return JsonText.object(json -> {

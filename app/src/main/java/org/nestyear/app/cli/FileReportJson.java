@@ -1,15 +1,18 @@
-package org.nestyear.app.service;
+package org.nestyear.app.cli;
 
+import org.nestyear.app.service.FileReport;
+import org.nestyear.app.service.Refusal;
+import org.nestyear.app.service.Version;
 import org.nestyear.core.season.Nests;
 import org.nestyear.core.season.Plant;
 import org.nestyear.core.season.SeasonInputs;
 
 /** A look at a file as one JSON object; its schema is {@code schema/check-file.schema.json}. */
-public final class FileReportJson {
+final class FileReportJson {
     private FileReportJson() {}
 
     /** The text of the object. */
-    public static String of(FileReport report) {
+    static String of(FileReport report) {
         return JsonText.object(json -> {
             json.text("version", Version.NUMBER);
             json.text("file", report.file());

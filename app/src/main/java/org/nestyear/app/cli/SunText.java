@@ -1,13 +1,16 @@
-package org.nestyear.app.service;
+package org.nestyear.app.cli;
 
 import java.time.OffsetDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.nestyear.app.service.SunAnswer;
+import org.nestyear.app.service.SunQuestion;
+import org.nestyear.app.service.Wording;
 import org.nestyear.core.sun.SunPosition;
 import org.nestyear.core.sun.SunTimes;
 
 /** An answer about the sun in words. */
-public final class SunText {
+final class SunText {
     static final List<String> METHODS = List.of(
             "Position and times: Reda & Andreas 2004, Solar Energy 76:577",
             "Clear sky: Haurwitz 1945, J. Meteorology 2:154, parted after Erbs, Klein & Duffie 1982, Solar Energy"
@@ -17,7 +20,7 @@ public final class SunText {
     private SunText() {}
 
     /** The lines of the answer. */
-    public static String of(SunAnswer answer, Wording words) {
+    static String of(SunAnswer answer, Wording words) {
         SunQuestion question = answer.question();
         SunPosition sun = answer.position();
         StringBuilder text = new StringBuilder();
