@@ -47,8 +47,7 @@ class SumOfFemalesTest {
         FlightDays flight =
                 FlightDays.of(FlightSettings.of(TABLE), season, hourly, SkyHours.of(from, season.days(), LATITUDE));
         Plant cherry = new Plant("cherry", 0, true, new BloomDates.ThermalTime(MonthDay.of(2, 1), 0, 424, 18));
-        FoodCurve food = new BloomForecast(
-                        List.of(cherry), null, BloomSettings.of(TABLE), List.of(season), from)
+        FoodCurve food = new BloomForecast(List.of(cherry), null, BloomSettings.of(TABLE), List.of(season), from)
                 .curve(season, 0, 1);
         return new FemaleValue(SETTINGS, tunnels, flight, food);
     }

@@ -74,7 +74,12 @@ class NothingHiddenTest {
         assertThat(mean.realYears()).isEqualTo(2);
         assertThat(two.outlook().halfFemales()).isNotEqualTo(mean.outlook().halfFemales());
         double apart = 0;
-        for (int i = 0; i < Math.min(two.release().curve().size(), mean.release().curve().size()); i++) {
+        for (int i = 0;
+                i
+                        < Math.min(
+                                two.release().curve().size(),
+                                mean.release().curve().size());
+                i++) {
             CurvePoint a = two.release().curve().get(i);
             CurvePoint b = mean.release().curve().get(i);
             apart = Math.max(apart, Math.abs(a.daughters() - b.daughters()) / Math.max(a.daughters(), b.daughters()));
@@ -121,8 +126,9 @@ class NothingHiddenTest {
                 few.keepFrom(first);
                 few.weather = few.weather.upTo(LocalDate.of(last, 12, 31)).orElseThrow();
                 Plan three = few.plan();
-                System.out.println(goal + ", 20 years: " + days(twenty.release().notRuledOut()) + " d not ruled out; 3 to "
-                        + last + ": " + days(three.release().notRuledOut()) + " d");
+                System.out.println(
+                        goal + ", 20 years: " + days(twenty.release().notRuledOut()) + " d not ruled out; 3 to " + last
+                                + ": " + days(three.release().notRuledOut()) + " d");
                 assertThat(three.realYears()).isEqualTo(3);
                 assertThat(days(three.release().notRuledOut()))
                         .isGreaterThanOrEqualTo(days(twenty.release().notRuledOut()));
