@@ -59,6 +59,7 @@ class ReleasePictureTest {
     void everyLaneHasItsOwnMarkAndItsWordsInsideThePicture() throws Exception {
         List<Lane> lanes = List.of(
                 lane(Lane.Mark.RING, "today, 1 Apr", 0, 0, 0),
+                lane(Lane.Mark.BRACKET, "not ruled out, 3–18 Apr", 2, 2, 17),
                 lane(Lane.Mark.BAR, "apple in bloom, 12 Apr–30 Apr", 11, 20, 29),
                 lane(Lane.Mark.TRIANGLE, "rule of thumb, 3 Apr", -60, 2, 4),
                 lane(Lane.Mark.DIAMOND, "same date every year, 21 Jul", 111, 111, 111));
