@@ -28,7 +28,7 @@ public record Frame(
 
     /** For a phone held upright. */
     public static Frame narrow(String name) {
-        return new Frame(360, 240, 50, 12, 45, 15, 4, name + "-narrow");
+        return new Frame(360, 240, 58, 12, 45, 15, 4, name + "-narrow");
     }
 
     double plotRight() {

@@ -74,7 +74,7 @@ final class LaneRows {
             }
             case RING -> {
                 if (days.holds(row.lane.at())) {
-                    svg.empty("line", "class", "day", "x1", x, "x2", x, "y1", frame.top(), "y2", y - r);
+                    svg.empty("line", "class", "day", "x1", x, "x2", x, "y1", frame.top(), "y2", frame.plotBottom());
                 }
                 svg.empty("circle", "class", "ring", "cx", x, "cy", y, "r", r);
             }

@@ -98,7 +98,11 @@ final class JobsPage {
     }
 
     private Sight sight(String name, DateRange range) {
-        return new Sight(name, words.day(range.early()), words.day(range.middle()), words.day(range.late()));
+        return new Sight(
+                name,
+                PageWords.shortDay(range.early()),
+                PageWords.shortDay(range.middle()),
+                PageWords.shortDay(range.late()));
     }
 
     private List<Yield> yields(Outlook outlook) {

@@ -24,6 +24,7 @@ final class PageWords {
     private static final DateTimeFormatter STAMP =
             DateTimeFormatter.ofPattern("d\u00a0MMMM\u00a0uuuu, HH:mm", Locale.ENGLISH);
     private static final int MOST_DECIMALS = 4;
+    private static final double WHOLE = 100;
 
     private final Wording wording;
 
@@ -102,7 +103,17 @@ final class PageWords {
 
     /** Two shares of one as per cent, low to high. */
     static String percentSpan(double low, double high) {
-        return number(low * 100, 0) + "–" + number(high * 100, 0) + " %";
+        return bareSpan(low, high) + " %";
+    }
+
+    /** A share of one in per cent, for a column whose heading has the sign. */
+    static String barePercent(double share) {
+        return number(share * WHOLE, 0);
+    }
+
+    /** Two shares of one in per cent, low to high, for a column whose heading has the sign. */
+    static String bareSpan(double low, double high) {
+        return barePercent(low) + "–" + barePercent(high);
     }
 
     /** Which season is shown, for which bees and which day. */

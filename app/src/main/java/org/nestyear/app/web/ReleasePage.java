@@ -80,11 +80,11 @@ final class ReleasePage {
     private PointRow row(CurvePoint point) {
         return new PointRow(
                 PageWords.shortDay(point.date()),
-                PageWords.percent(point.mean()),
-                PageWords.percentSpan(point.p10(), point.p90()),
+                PageWords.barePercent(point.mean()),
+                PageWords.bareSpan(point.p10(), point.p90()),
                 PageWords.number(point.daughters(), 0),
                 PageWords.number(point.bloomDays(), 0),
-                PageWords.percent(point.cost()),
+                PageWords.barePercent(point.cost()),
                 tag(point));
     }
 

@@ -136,7 +136,7 @@ class BrowserIT {
         String lastCost = last.locator("td").last().innerText();
         page.getByLabel("Date the cocoons go out").fill(page.locator("#date").getAttribute("max"));
         click("Show its cost");
-        assertThat(page.locator("#cost-answer")).containsText("loses " + lastCost + " on average");
+        assertThat(page.locator("#cost-answer")).containsText("loses " + lastCost + " % on average");
         inspect("cost");
         assertThat(complaints).isEmpty();
     }
@@ -231,6 +231,9 @@ class BrowserIT {
             page.screenshot(
                     new Page.ScreenshotOptions().setFullPage(true).setPath(SHOTS.resolve(name + "-" + width + ".png")));
             if (page.locator("figure").count() > 0) {
+                page.locator("#points")
+                        .screenshot(new Locator.ScreenshotOptions()
+                                .setPath(SHOTS.resolve(name + "-points-" + width + ".png")));
                 page.locator("figure")
                         .screenshot(new Locator.ScreenshotOptions()
                                 .setPath(SHOTS.resolve(name + "-picture-" + width + ".png")));
