@@ -151,7 +151,8 @@ public final class GhcnDaily {
             throw new DataFault(
                     FaultCode.WEATHER_DATE,
                     at,
-                    "there is a value for day " + day + " of " + month + ", which has " + month.lengthOfMonth() + " days",
+                    "there is a value for day " + day + " of " + month + ", which has " + month.lengthOfMonth()
+                            + " days",
                     "-9999 on days that do not exist",
                     "");
         }
@@ -203,7 +204,8 @@ public final class GhcnDaily {
                 .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .ofCsvRecord(source.text())) {
             Iterator<CsvRecord> rows = reader.iterator();
-            List<String> headings = rows.next().getFields().stream().map(String::strip).toList();
+            List<String> headings =
+                    rows.next().getFields().stream().map(String::strip).toList();
             while (rows.hasNext()) {
                 CsvRecord row = rows.next();
                 try {

@@ -191,8 +191,8 @@ final class GhcnDays {
                     get(day.getValue(), GhcnElement.AWND),
                     Double.NaN));
         }
-        GhcnReport report = new GhcnReport(
-                station == null ? "" : station, dropped, traces, crossed, List.copyOf(others), hours);
+        GhcnReport report =
+                new GhcnReport(station == null ? "" : station, dropped, traces, crossed, List.copyOf(others), hours);
         List<String> columns = found.stream().map(GhcnElement::column).toList();
         return new GhcnReading(
                 new WeatherFile(name, record(read), columns, List.copyOf(others), lines, report.notes()), report);

@@ -60,7 +60,12 @@ enum GhcnElement {
     /** The limits in words. */
     String limits() {
         return String.format(
-                Locale.ROOT, "tenths from %d to %d, %d to %d %s", leastTenths, mostTenths, leastTenths / 10,
-                mostTenths / 10, unit);
+                Locale.ROOT,
+                "tenths from %d to %d, %d to %d %s",
+                leastTenths,
+                mostTenths,
+                leastTenths / 10,
+                mostTenths / 10,
+                unit);
     }
 }

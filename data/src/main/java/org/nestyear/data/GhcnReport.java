@@ -77,8 +77,8 @@ public record GhcnReport(
         List<String> notes = new ArrayList<>();
         if (dropped() > 0) {
             List<String> parts = new ArrayList<>();
-            droppedByFlag.forEach((flag, count) -> parts.add(
-                    count + " marked " + flag + " (" + CHECKS.getOrDefault(flag, "unknown mark") + ")"));
+            droppedByFlag.forEach((flag, count) ->
+                    parts.add(count + " marked " + flag + " (" + CHECKS.getOrDefault(flag, "unknown mark") + ")"));
             notes.add(counted(dropped(), "value") + " left out that failed a check of the service: "
                     + String.join(", ", parts) + ".");
         }

@@ -52,11 +52,7 @@ class GhcnDailyTest {
         assertThat(reading.file().record().find(DAY).orElseThrow().minC()).isEqualTo(1);
         assertThat(reading.report().droppedByFlag()).containsExactly(Map.entry("I", 1));
         assertThat(reading.report().crossed()).isEqualTo(1);
-        assertThat(reading.file()
-                        .record()
-                        .find(DAY.plusDays(1))
-                        .orElseThrow()
-                        .hasTemperatures())
+        assertThat(reading.file().record().find(DAY.plusDays(1)).orElseThrow().hasTemperatures())
                 .isFalse();
         assertThat(reading.file().notes())
                 .containsExactly(
@@ -70,7 +66,11 @@ class GhcnDailyTest {
         assertThat(line).hasSize(266);
         GhcnReading reading = read("a.dly", line, month("201503", "TMIN", Map.of(31, "   10  X")));
         assertThat(reading.file().record().last()).isEqualTo(LocalDate.of(2015, 3, 31));
-        assertThat(reading.file().record().find(LocalDate.of(2015, 3, 31)).orElseThrow().maxC())
+        assertThat(reading.file()
+                        .record()
+                        .find(LocalDate.of(2015, 3, 31))
+                        .orElseThrow()
+                        .maxC())
                 .isEqualTo(10.1);
     }
 
@@ -87,7 +87,13 @@ class GhcnDailyTest {
         fault("a.dly", FaultCode.WEATHER_COLUMN, 1, 1, good);
         fault("b.csv", FaultCode.WEATHER_DATE, 1, 13, STATION + ",20150230,TMAX,10,,,X,");
         fault("b.csv", FaultCode.WEATHER_NUMBER, 1, 27, STATION + ",20150203,TMAX,1.0,,,X,");
-        fault("b.csv", FaultCode.WEATHER_CELLS, 2, 1, STATION + ",20150203,TMAX,10,,,X,", STATION + ",20150203,TMAX,10");
+        fault(
+                "b.csv",
+                FaultCode.WEATHER_CELLS,
+                2,
+                1,
+                STATION + ",20150203,TMAX,10,,,X,",
+                STATION + ",20150203,TMAX,10");
     }
 
     @Test
@@ -110,8 +116,8 @@ class GhcnDailyTest {
 
     @Test
     void aReadingAtMidnightIsNoMorning() {
-        GhcnReading reading = read(
-                "2015.csv", STATION + ",20150204,TMAX,120,,,X,2400", STATION + ",20150204,TMIN,20,,,X,2400");
+        GhcnReading reading =
+                read("2015.csv", STATION + ",20150204,TMAX,120,,,X,2400", STATION + ",20150204,TMIN,20,,,X,2400");
         assertThat(reading.report().readInTheMorning()).isFalse();
         assertThat(reading.file().notes()).isEmpty();
     }
@@ -120,8 +126,10 @@ class GhcnDailyTest {
     void oneDayALineIsReadWithItsAttributes() {
         String header =
                 "\"STATION\",\"DATE\",\"NAME\",\"PRCP\",\"PRCP_ATTRIBUTES\",\"TMAX\",\"TMAX_ATTRIBUTES\",\"TMIN\",\"TMIN_ATTRIBUTES\"";
-        String row = "\"" + STATION + "\",\"2015-02-03\",\"HERE, XX\",\"    3\",\"T,,X\",\"   78\",\",,X,0800\",\"  -15\",\",G,X\"";
-        GhcnReading reading = read("c.csv", header, row, row.replace("-03", "-04").replace("\",G,X\"", "\",,X\""));
+        String row = "\"" + STATION
+                + "\",\"2015-02-03\",\"HERE, XX\",\"    3\",\"T,,X\",\"   78\",\",,X,0800\",\"  -15\",\",G,X\"";
+        GhcnReading reading =
+                read("c.csv", header, row, row.replace("-03", "-04").replace("\",G,X\"", "\",,X\""));
         DailyWeather day = reading.file().record().find(DAY).orElseThrow();
         assertThat(day.maxC()).isEqualTo(7.8);
         assertThat(day.minC()).isNaN();
@@ -133,10 +141,12 @@ class GhcnDailyTest {
 
     @Test
     void aYearInWholeDegreesIsRefused() {
-        StringBuilder table =
-                new StringBuilder("STATION,DATE,TMAX,TMAX_ATTRIBUTES,TMIN,TMIN_ATTRIBUTES\n");
+        StringBuilder table = new StringBuilder("STATION,DATE,TMAX,TMAX_ATTRIBUTES,TMIN,TMIN_ATTRIBUTES\n");
         for (int d = 0; d < 365; d++) {
-            table.append(STATION).append(',').append(LocalDate.of(2015, 1, 1).plusDays(d)).append(",95,\",,X\",50,\",,X\"\n");
+            table.append(STATION)
+                    .append(',')
+                    .append(LocalDate.of(2015, 1, 1).plusDays(d))
+                    .append(",95,\",,X\",50,\",,X\"\n");
         }
         assertThatThrownBy(() -> GhcnDaily.read(text("c.csv", table.toString())))
                 .isInstanceOf(DataFault.class)
@@ -147,12 +157,15 @@ class GhcnDailyTest {
     @Test
     void otherTablesGoToTheirOwnReader() {
         TextSource own = text("d.csv", "date,tmin_c,tmax_c\n2015-02-03,1.2,3.4\n");
-        assertThat(WeatherFiles.read(own).record().find(DAY).orElseThrow().minC()).isEqualTo(1.2);
+        assertThat(WeatherFiles.read(own).record().find(DAY).orElseThrow().minC())
+                .isEqualTo(1.2);
         assertThatThrownBy(() -> GhcnDaily.read(own))
                 .isInstanceOf(DataFault.class)
                 .hasMessageContaining("does not begin like one of GHCN-Daily");
-        TextSource station = text("2015.csv", STATION + ",20150203,TMAX,78,,,X,\n" + STATION + ",20150203,TMIN,7,,,X,\n");
-        assertThat(WeatherFiles.read(station).record().find(DAY).orElseThrow().minC()).isEqualTo(0.7);
+        TextSource station =
+                text("2015.csv", STATION + ",20150203,TMAX,78,,,X,\n" + STATION + ",20150203,TMIN,7,,,X,\n");
+        assertThat(WeatherFiles.read(station).record().find(DAY).orElseThrow().minC())
+                .isEqualTo(0.7);
     }
 
     @Test

@@ -32,7 +32,8 @@ class GhcnFilesTest {
     void fixedWidthOfCentralPark() {
         GhcnReading reading = read(FORMATS + "ghcnd_USW00094728_excerpt.dly");
         WeatherRecord record = reading.file().record();
-        System.out.println("Central Park: " + record.days().size() + " days, notes " + reading.file().notes());
+        System.out.println("Central Park: " + record.days().size() + " days, notes "
+                + reading.file().notes());
         assertThat(reading.report().station()).isEqualTo("USW00094728");
         assertThat(record.first()).isEqualTo(LocalDate.of(1869, 6, 1));
         assertThat(record.last()).isEqualTo(LocalDate.of(2015, 12, 31));
@@ -45,7 +46,9 @@ class GhcnFilesTest {
         assertThat(record.find(LocalDate.of(1869, 6, 2)).orElseThrow().minC()).isEqualTo(17.8);
         assertThat(reading.report().droppedByFlag().get("I")).isGreaterThanOrEqualTo(2);
         assertThat(reading.report().traces()).isPositive();
-        assertThat(reading.report().otherElements()).contains("SNOW", "SNWD", "WT01").doesNotContain("TMAX");
+        assertThat(reading.report().otherElements())
+                .contains("SNOW", "SNWD", "WT01")
+                .doesNotContain("TMAX");
         assertThat(record.find(LocalDate.of(1869, 7, 31))).isPresent();
         assertThat(record.find(LocalDate.of(1869, 8, 1))).isEmpty();
     }
@@ -53,7 +56,8 @@ class GhcnFilesTest {
     /** The same values of 1869 and 2014 in the layout of one value a line. */
     @Test
     void oneValueALineGivesTheSameDays() {
-        WeatherRecord fixed = read(FORMATS + "ghcnd_USW00094728_excerpt.dly").file().record();
+        WeatherRecord fixed =
+                read(FORMATS + "ghcnd_USW00094728_excerpt.dly").file().record();
         GhcnReading reading = read(FORMATS + "ghcnd_by_year_layout_USW00094728.csv");
         Comparison values = new Comparison("one value a line against fixed width", 0);
         int missing = 0;
@@ -84,7 +88,8 @@ class GhcnFilesTest {
                 .hasSize(3 * 365 + 1);
         assertThat(record.days().stream().filter(day -> day.date().getYear() >= 1990 && !day.hasTemperatures()))
                 .hasSizeGreaterThan(100);
-        System.out.println("Kyoto: " + record.days().size() + " days, notes " + reading.file().notes());
+        System.out.println("Kyoto: " + record.days().size() + " days, notes "
+                + reading.file().notes());
     }
 
     /**
@@ -106,7 +111,8 @@ class GhcnFilesTest {
         WeatherFile read = WeatherFiles.read(TextSource.ofFile(file));
         Comparison values = new Comparison("Washington tenths, °C", 0);
         for (NamedCsvRecord row : rows.values()) {
-            DailyWeather day = read.record().find(LocalDate.parse(row.getField("date"))).orElseThrow();
+            DailyWeather day =
+                    read.record().find(LocalDate.parse(row.getField("date"))).orElseThrow();
             check(values, row, "tmin", day.minC());
             check(values, row, "tmax", day.maxC());
         }

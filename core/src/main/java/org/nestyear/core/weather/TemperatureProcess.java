@@ -38,9 +38,8 @@ final class TemperatureProcess {
      * @param wetMatters whether wet days have curves of their own; days without measured rain are then left out
      */
     static TemperatureProcess fit(WeatherRecord record, boolean wetMatters) {
-        List<DailyWeather> days = record.days().stream()
-                .filter(day -> usable(day, wetMatters))
-                .toList();
+        List<DailyWeather> days =
+                record.days().stream().filter(day -> usable(day, wetMatters)).toList();
         Curve high = curve(days, DailyWeather::maxC, wetMatters);
         Curve low = curve(days, DailyWeather::minC, wetMatters);
         TemperatureProcess bare = new TemperatureProcess(wetMatters, high, low, new double[2][2], new double[2][2]);
@@ -140,8 +139,7 @@ final class TemperatureProcess {
         double[] terms = meanTerms(date, wet && wetMatters, wetMatters);
         double highC = high.mean(terms) + high.spread(terms) * deviation[0];
         double lowC = low.mean(terms) + low.spread(terms) * deviation[1];
-        return new DailyWeather(
-                date, Math.min(lowC, highC), Math.max(lowC, highC), rainMm, Double.NaN, Double.NaN);
+        return new DailyWeather(date, Math.min(lowC, highC), Math.max(lowC, highC), rainMm, Double.NaN, Double.NaN);
     }
 
     private static double sumOf(double[] coefficients, double[] terms) {
@@ -188,7 +186,17 @@ final class TemperatureProcess {
     }
 
     /** A yearly curve of mean and variance; the variance never falls below {@code leastVariance}. */
-    private record Curve(double[] meanTerms, double[] varianceTerms, double leastVariance) {
+    private static final class Curve {
+        private final double[] meanTerms;
+        private final double[] varianceTerms;
+        private final double leastVariance;
+
+        Curve(double[] meanTerms, double[] varianceTerms, double leastVariance) {
+            this.meanTerms = meanTerms;
+            this.varianceTerms = varianceTerms;
+            this.leastVariance = leastVariance;
+        }
+
         double mean(double[] terms) {
             return sumOf(meanTerms, terms);
         }

@@ -90,8 +90,7 @@ public final class WeatherGenerator {
             throw new IllegalArgumentException("there are no temperatures on " + last.date() + " to go on from");
         }
         LocalDate from = last.date().plusDays(1);
-        return run(
-                from, from, to, RainChain.isWet(last.rainMm()), temperatures.deviation(last), new Draws(seed));
+        return run(from, from, to, RainChain.isWet(last.rainMm()), temperatures.deviation(last), new Draws(seed));
     }
 
     private WeatherRecord run(

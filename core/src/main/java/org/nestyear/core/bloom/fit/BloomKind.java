@@ -4,6 +4,7 @@ package org.nestyear.core.bloom.fit;
 public enum BloomKind {
     MEAN_DATE("mean date"),
     THERMAL_TIME("degree-days"),
+    STANDARD_DAYS("standard days"),
     CHILL_THEN_HEAT("chill, then heat"),
     SPRING_INDEX("spring index");
 

@@ -3,7 +3,7 @@ package org.nestyear.core.bloom.fit;
 import java.util.OptionalDouble;
 
 /** Says on which day a plant blooms in a given year's weather. */
-public sealed interface BloomModel permits MeanDate, ThermalTimeModel, ChillThenHeat, SpringIndexDate {
+public sealed interface BloomModel permits MeanDate, ThermalTimeModel, StandardDays, ChillThenHeat, SpringIndexDate {
     /** Its kind. */
     BloomKind kind();
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.nestyear.core.source.ParameterReader;
 import org.nestyear.core.stats.NormalQuantiles;
 import org.nestyear.core.stats.Quantiles;
@@ -12,7 +12,7 @@ import org.nestyear.core.stats.Quantiles;
 /**
  * Chooses between the models of a plant's bloom by leaving each year out in turn: every model is fitted to the other
  * years, its start, base or requirement included, and forecasts the one left out. Whatever does not beat the mean date
- * there is not used. The winner of four is a little lucky: its error is the smallest of four estimates.
+ * there is not used. The winner of five is a little lucky: its error is the smallest of five estimates.
  */
 public final class BloomModelChoice {
     private static final double LOW_SHARE = 1 / 10.0;
@@ -63,7 +63,7 @@ public final class BloomModelChoice {
                 bestRatio = ratio;
             }
         }
-        BloomModel model = family(best.kind()).apply(years).orElseThrow();
+        BloomModel model = fitter(best.kind(), years).without(null).orElseThrow();
         double[] late = best.errors().stream().mapToDouble(e -> -e.days()).toArray();
         return new BloomChoice(
                 model,
@@ -85,12 +85,10 @@ public final class BloomModelChoice {
     }
 
     private ModelScore leaveOneOut(BloomKind kind, List<BloomYear> years) {
-        Function<List<BloomYear>, Optional<BloomModel>> family = family(kind);
+        Fitter fitter = fitter(kind, years);
         List<ModelScore.YearError> errors = new ArrayList<>();
-        for (int i = 0; i < years.size(); i++) {
-            List<BloomYear> others = new ArrayList<>(years);
-            BloomYear left = others.remove(i);
-            Optional<BloomModel> model = family.apply(others);
+        for (BloomYear left : years) {
+            Optional<BloomModel> model = fitter.without(left);
             OptionalDouble day = model.isPresent() ? model.get().day(left.course()) : OptionalDouble.empty();
             if (day.isPresent()) {
                 errors.add(new ModelScore.YearError(left.year(), day.getAsDouble() - left.day()));
@@ -99,12 +97,22 @@ public final class BloomModelChoice {
         return new ModelScore(kind, errors);
     }
 
-    private Function<List<BloomYear>, Optional<BloomModel>> family(BloomKind kind) {
+    private Fitter fitter(BloomKind kind, List<BloomYear> years) {
         return switch (kind) {
-            case MEAN_DATE -> MeanDate::fit;
-            case THERMAL_TIME -> years -> ThermalTimeModel.fit(years, limits);
-            case CHILL_THEN_HEAT -> years -> ChillThenHeat.fit(years, limits);
-            case SPRING_INDEX -> SpringIndexDate::fit;
+            case MEAN_DATE -> left -> MeanDate.fit(others(years, left));
+            case THERMAL_TIME -> ThermalTimeModel.fit(years, limits)::best;
+            case STANDARD_DAYS -> StandardDays.fit(years, limits)::best;
+            case CHILL_THEN_HEAT -> ChillThenHeat.fit(years, limits)::best;
+            case SPRING_INDEX -> left -> SpringIndexDate.fit(others(years, left));
         };
+    }
+
+    private static List<BloomYear> others(List<BloomYear> years, @Nullable BloomYear left) {
+        return years.stream().filter(year -> !year.equals(left)).toList();
+    }
+
+    /** Fits one kind of model to all years but one. */
+    private interface Fitter {
+        Optional<BloomModel> without(@Nullable BloomYear left);
     }
 }

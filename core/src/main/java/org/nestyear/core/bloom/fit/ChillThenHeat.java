@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.jspecify.annotations.Nullable;
 
 /**
  * First a requirement of chill portions is met, then growing degree hours are counted up to a sum.
@@ -24,39 +23,19 @@ public record ChillThenHeat(double portions, double degreeHours) implements Bloo
         return heat.isPresent() ? heat.get().dayOf(degreeHours) : OptionalDouble.empty();
     }
 
-    /**
-     * The requirement with the smallest squared error, with the sum that leaves no mean error. Years whose weather does
-     * not reach back to autumn are left out.
-     *
-     * @return empty when fewer than two years are left or no requirement is met before bloom in all of them
-     */
-    static Optional<BloomModel> fit(List<BloomYear> years, FitLimits limits) {
+    /** Every requirement, in the years whose weather reaches back to autumn. */
+    static SumFit fit(List<BloomYear> years, FitLimits limits) {
         List<BloomYear> usable =
                 years.stream().filter(year -> year.course().hasChill()).toList();
-        if (usable.size() < 2) {
-            return Optional.empty();
-        }
-        double[] observed = usable.stream().mapToDouble(BloomYear::day).toArray();
-        @Nullable BloomModel best = null;
-        double least = Double.POSITIVE_INFINITY;
+        List<SumFit.Shape> shapes = new ArrayList<>();
         for (double portions : limits.portions()) {
-            List<RunningSum> sums = new ArrayList<>();
-            for (BloomYear year : usable) {
-                year.course()
-                        .heatAfterChill(portions)
-                        .filter(heat -> heat.firstDay() < year.day())
-                        .ifPresent(sums::add);
-            }
-            if (sums.size() < usable.size()) {
-                continue;
-            }
-            double sum = RunningSum.withoutBias(sums, observed);
-            double squares = RunningSum.squaredError(sums, observed, sum);
-            if (squares < least) {
-                least = squares;
-                best = new ChillThenHeat(portions, sum);
-            }
+            shapes.add(new SumFit.Shape(
+                    sum -> new ChillThenHeat(portions, sum),
+                    usable.stream()
+                            .map(year ->
+                                    year.course().heatAfterChill(portions).filter(heat -> heat.firstDay() < year.day()))
+                            .toList()));
         }
-        return Optional.ofNullable(best);
+        return new SumFit(usable, shapes);
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Bloom on the day when the degree-days from a start reach a sum.
@@ -25,40 +24,19 @@ public record ThermalTimeModel(int startDay, double baseC, double sum) implement
         return warmth.isPresent() ? warmth.get().dayOf(sum) : OptionalDouble.empty();
     }
 
-    /**
-     * The start and base with the smallest squared error, each with the sum that leaves no mean error. A start must lie
-     * before every observed day.
-     *
-     * @return empty when no start and base fit every year
-     */
-    static Optional<BloomModel> fit(List<BloomYear> years, FitLimits limits) {
-        double[] observed = years.stream().mapToDouble(BloomYear::day).toArray();
-        @Nullable BloomModel best = null;
-        double least = Double.POSITIVE_INFINITY;
+    /** Every start and base. */
+    static SumFit fit(List<BloomYear> years, FitLimits limits) {
+        List<SumFit.Shape> shapes = new ArrayList<>();
         for (int start : limits.startDays()) {
             for (double base : limits.basesC()) {
-                List<RunningSum> sums = sums(years, start, base);
-                if (sums.size() < years.size()) {
-                    continue;
-                }
-                double sum = RunningSum.withoutBias(sums, observed);
-                double squares = RunningSum.squaredError(sums, observed, sum);
-                if (squares < least) {
-                    least = squares;
-                    best = new ThermalTimeModel(start, base, sum);
-                }
+                shapes.add(new SumFit.Shape(
+                        sum -> new ThermalTimeModel(start, base, sum),
+                        years.stream()
+                                .map(year ->
+                                        year.course().degreeDays(start, base).filter(warmth -> start < year.day()))
+                                .toList()));
             }
         }
-        return Optional.ofNullable(best);
-    }
-
-    private static List<RunningSum> sums(List<BloomYear> years, int start, double base) {
-        List<RunningSum> sums = new ArrayList<>();
-        for (BloomYear year : years) {
-            if (year.day() > start) {
-                year.course().degreeDays(start, base).ifPresent(sums::add);
-            }
-        }
-        return sums;
+        return new SumFit(years, shapes);
     }
 }

@@ -11,6 +11,8 @@ import java.util.OptionalInt;
 public final class YearCourse {
     private final int firstDay;
     private final double[] meanC;
+    private final double[] hoursC;
+    private final double standardC;
     private final double[] growing;
     private final int chillDay;
     private final double[] portions;
@@ -19,15 +21,26 @@ public final class YearCourse {
     /**
      * @param firstDay number of the first day held
      * @param meanC middle of minimum and maximum of each day, °C
+     * @param hoursC temperature of each hour, °C, 24 a day
+     * @param standardC temperature at which a standard day lasts a day, °C
      * @param growing growing degree hours after each day, °C·h
      * @param chillDay number of the day from which chill is counted
      * @param portions chill portions after each day from there on, empty when the weather begins later
      * @param springBloom bloom by the spring index, where it can be computed
      */
     YearCourse(
-            int firstDay, double[] meanC, double[] growing, int chillDay, double[] portions, OptionalInt springBloom) {
+            int firstDay,
+            double[] meanC,
+            double[] hoursC,
+            double standardC,
+            double[] growing,
+            int chillDay,
+            double[] portions,
+            OptionalInt springBloom) {
         this.firstDay = firstDay;
         this.meanC = meanC;
+        this.hoursC = hoursC;
+        this.standardC = standardC;
         this.growing = growing;
         this.chillDay = chillDay;
         this.portions = portions;
@@ -64,6 +77,20 @@ public final class YearCourse {
         for (int i = 0; i < after.length; i++) {
             sum += Math.max(0, meanC[startDay - firstDay + i] - baseC);
             after[i] = sum;
+        }
+        return Optional.of(new RunningSum(startDay, after));
+    }
+
+    /** Standard days from a day on; empty when the weather begins after that day. */
+    Optional<RunningSum> standardDays(int startDay, double slope) {
+        if (startDay < firstDay || startDay > lastDay()) {
+            return Optional.empty();
+        }
+        double[] after = new double[lastDay() - startDay + 1];
+        double sum = 0;
+        for (int h = 24 * (startDay - firstDay); h < hoursC.length; h++) {
+            sum += Math.exp(slope * (hoursC[h] - standardC)) / 24;
+            after[h / 24 - (startDay - firstDay)] = sum;
         }
         return Optional.of(new RunningSum(startDay, after));
     }

@@ -30,6 +30,7 @@ public final class YearCourses {
     private final SpringIndex springIndex;
     private final double latitudeDeg;
     private final int chillDay;
+    private final double standardC;
 
     /**
      * @param bloomModels constants of the models
@@ -41,6 +42,7 @@ public final class YearCourses {
         this.growing = GrowingDegreeHours.of(bloomModels);
         this.springIndex = springIndex;
         this.latitudeDeg = latitudeDeg;
+        this.standardC = bloomModels.value("standard_day_c");
         this.chillDay = (int) bloomModels.value("chill_count_day");
     }
 
@@ -102,6 +104,8 @@ public final class YearCourses {
         return new YearCourse(
                 firstDay,
                 meanC,
+                hours,
+                standardC,
                 endsOfDays(growing.running(hours)),
                 chillDay,
                 chill,
