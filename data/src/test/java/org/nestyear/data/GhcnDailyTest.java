@@ -136,7 +136,7 @@ class GhcnDailyTest {
         assertThat(day.rainMm()).isEqualTo(0);
         assertThat(reading.report().droppedByFlag()).containsExactly(Map.entry("G", 1));
         assertThat(reading.report().hoursOfReading()).containsExactly(Map.entry("0800", 2));
-        fault("c.csv", FaultCode.WEATHER_NUMBER, 2, 53, header, row.replace("   78", "  7.8"));
+        fault("c.csv", FaultCode.WEATHER_NUMBER, 2, 54, header, row.replace("   78", "  7.8"));
     }
 
     @Test
@@ -156,7 +156,7 @@ class GhcnDailyTest {
 
     @Test
     void otherTablesGoToTheirOwnReader() {
-        TextSource own = text("d.csv", "date,tmin_c,tmax_c\n2015-02-03,1.2,3.4\n");
+        TextSource own = text("d.csv", "date,tmin_c,tmax_c,rain_mm\n2015-02-03,1.2,3.4,0\n");
         assertThat(WeatherFiles.read(own).record().find(DAY).orElseThrow().minC())
                 .isEqualTo(1.2);
         assertThatThrownBy(() -> GhcnDaily.read(own))

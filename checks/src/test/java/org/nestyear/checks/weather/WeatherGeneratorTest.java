@@ -59,19 +59,25 @@ class WeatherGeneratorTest {
     }
 
     /**
-     * A known limit, printed and held: means of whole invented months differ less from year to year than real ones. At
-     * Washington the share kept is far from all; were it near 1 the warning in the class's description would be wrong.
+     * What such generators are known to lose: the spread of whole months and seasons from year to year. Held to at least
+     * three quarters of the real spread over 43 years at Washington, and not above it by more than its sampling error.
      */
     @Test
-    void monthsOfInventedYearsAreMoreAlikeThanRealOnes() {
+    void wholeMonthsAndSpringsDifferNearlyAsMuchAsRealOnes() {
         WeatherRecord record = washingtonRecord();
         WeatherRecord invented = WeatherGenerator.fit(record).generate(FROM, TO, 7);
-        double ratio = 0;
+        double months = 0;
         for (int month = 1; month <= 12; month++) {
-            ratio += spreadOfMonths(invented, month) / spreadOfMonths(record, month) / 12;
+            months += spreadOfMeans(invented, month, month) / spreadOfMeans(record, month, month) / 12;
         }
-        System.out.printf(Locale.ROOT, "spread of monthly means, invented over real: %.2f%n", ratio);
-        assertThat(ratio).isBetween(0.5, 1.0);
+        double springs = spreadOfMeans(invented, 2, 4) / spreadOfMeans(record, 2, 4);
+        System.out.printf(
+                Locale.ROOT,
+                "spread of means, invented over real: months %.2f, February to April %.2f%n",
+                months,
+                springs);
+        assertThat(months).isBetween(0.75, 1.15);
+        assertThat(springs).isBetween(0.75, 1.3);
     }
 
     @Test
@@ -171,12 +177,14 @@ class WeatherGeneratorTest {
         worst.add("rain a day" + name, madeMm.mean(), realMm.mean(), STANDARD_ERRORS * realMm.meanError());
     }
 
-    private static double spreadOfMonths(WeatherRecord record, int month) {
+    private static double spreadOfMeans(WeatherRecord record, int from, int to) {
         List<Double> means = new ArrayList<>();
         for (int year = record.first().getYear(); year <= record.last().getYear(); year++) {
             int wanted = year;
             record.days().stream()
-                    .filter(day -> day.date().getYear() == wanted && day.date().getMonthValue() == month)
+                    .filter(day -> day.date().getYear() == wanted)
+                    .filter(day ->
+                            day.date().getMonthValue() >= from && day.date().getMonthValue() <= to)
                     .filter(DailyWeather::hasTemperatures)
                     .mapToDouble(DailyWeather::maxC)
                     .average()

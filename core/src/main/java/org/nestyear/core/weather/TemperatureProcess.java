@@ -1,6 +1,7 @@
 package org.nestyear.core.weather;
 
 import java.time.LocalDate;
+import java.time.Month;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -10,7 +11,8 @@ import org.nestyear.core.stats.LeastSquares;
 
 /**
  * Daily highest and lowest temperature: a yearly curve for dry days and another for wet ones, a yearly curve of their
- * spread, and deviations that follow each other from day to day and hang together (Richardson 1981, Matalas 1967).
+ * spread, and deviations that follow each other from day to day and hang together (Richardson 1981, Matalas 1967), in
+ * each month as they did there.
  */
 final class TemperatureProcess {
     /** A numerical floor: the spread is nowhere less than this share of its mean over the year. */
@@ -21,15 +23,13 @@ final class TemperatureProcess {
     private final boolean wetMatters;
     private final Curve high;
     private final Curve low;
-    private final double[][] carry;
-    private final double[][] fresh;
+    private final List<Step> steps;
 
-    private TemperatureProcess(boolean wetMatters, Curve high, Curve low, double[][] carry, double[][] fresh) {
+    private TemperatureProcess(boolean wetMatters, Curve high, Curve low, List<Step> steps) {
         this.wetMatters = wetMatters;
         this.high = high;
         this.low = low;
-        this.carry = carry;
-        this.fresh = fresh;
+        this.steps = List.copyOf(steps);
     }
 
     /**
@@ -42,35 +42,23 @@ final class TemperatureProcess {
                 record.days().stream().filter(day -> usable(day, wetMatters)).toList();
         Curve high = curve(days, DailyWeather::maxC, wetMatters);
         Curve low = curve(days, DailyWeather::minC, wetMatters);
-        TemperatureProcess bare = new TemperatureProcess(wetMatters, high, low, new double[2][2], new double[2][2]);
-        double[][] same = new double[2][2];
-        double[][] next = new double[2][2];
-        int pairs = 0;
+        TemperatureProcess bare = new TemperatureProcess(wetMatters, high, low, List.of());
+        List<List<double[][]>> pairs = new ArrayList<>();
+        for (int month = 0; month < Month.values().length; month++) {
+            pairs.add(new ArrayList<>());
+        }
         for (DailyWeather day : days) {
             DailyWeather before = record.find(day.date().minusDays(1)).orElse(null);
-            if (before == null || !usable(before, wetMatters)) {
-                continue;
-            }
-            double[] now = bare.deviation(day);
-            double[] then = bare.deviation(before);
-            pairs++;
-            for (int i = 0; i < 2; i++) {
-                for (int j = 0; j < 2; j++) {
-                    same[i][j] += (now[i] * now[j] + then[i] * then[j]) / 2;
-                    next[i][j] += now[i] * then[j];
-                }
+            if (before != null && usable(before, wetMatters)) {
+                pairs.get(day.date().getMonthValue() - 1)
+                        .add(new double[][] {bare.deviation(day), bare.deviation(before)});
             }
         }
-        scale(same, 1.0 / pairs);
-        scale(next, 1.0 / pairs);
-        double[][] carry = times(next, inverse(same));
-        double[][] rest = times(carry, transposed(next));
-        for (int i = 0; i < 2; i++) {
-            for (int j = 0; j < 2; j++) {
-                rest[i][j] = same[i][j] - rest[i][j];
-            }
-        }
-        return new TemperatureProcess(wetMatters, high, low, carry, lowerRoot(rest));
+        Moments year = Moments.of(pairs.stream().flatMap(List::stream).toList());
+        List<Step> steps = pairs.stream()
+                .map(month -> Moments.of(month).leaningOn(year).step())
+                .toList();
+        return new TemperatureProcess(wetMatters, high, low, steps);
     }
 
     private static boolean usable(DailyWeather day, boolean wetMatters) {
@@ -123,15 +111,9 @@ final class TemperatureProcess {
         };
     }
 
-    /** The deviation of the next day. */
-    double[] next(double[] deviation, Draws draws) {
-        double one = draws.normal();
-        double two = draws.normal();
-        double[] next = new double[2];
-        for (int i = 0; i < 2; i++) {
-            next[i] = carry[i][0] * deviation[0] + carry[i][1] * deviation[1] + fresh[i][0] * one + fresh[i][1] * two;
-        }
-        return next;
+    /** The deviation of a day from that of the day before. */
+    double[] next(LocalDate date, double[] before, Draws draws) {
+        return steps.get(date.getMonthValue() - 1).from(before, draws.normal(), draws.normal());
     }
 
     /** The day with such a deviation; where highest and lowest would cross they change places. */
@@ -148,41 +130,6 @@ final class TemperatureProcess {
             sum += coefficients[i] * terms[i];
         }
         return sum;
-    }
-
-    private static void scale(double[][] m, double factor) {
-        for (double[] row : m) {
-            row[0] *= factor;
-            row[1] *= factor;
-        }
-    }
-
-    private static double[][] times(double[][] a, double[][] b) {
-        double[][] product = new double[2][2];
-        for (int i = 0; i < 2; i++) {
-            for (int j = 0; j < 2; j++) {
-                product[i][j] = a[i][0] * b[0][j] + a[i][1] * b[1][j];
-            }
-        }
-        return product;
-    }
-
-    private static double[][] transposed(double[][] a) {
-        return new double[][] {{a[0][0], a[1][0]}, {a[0][1], a[1][1]}};
-    }
-
-    private static double[][] inverse(double[][] a) {
-        double determinant = a[0][0] * a[1][1] - a[0][1] * a[1][0];
-        return new double[][] {
-            {a[1][1] / determinant, -a[0][1] / determinant}, {-a[1][0] / determinant, a[0][0] / determinant}
-        };
-    }
-
-    /** The lower triangle whose square is the matrix, by Cholesky. */
-    private static double[][] lowerRoot(double[][] a) {
-        double first = Math.sqrt(Math.max(0, a[0][0]));
-        double side = first > 0 ? a[1][0] / first : 0;
-        return new double[][] {{first, 0}, {side, Math.sqrt(Math.max(0, a[1][1] - side * side))}};
     }
 
     /** A yearly curve of mean and variance; the variance never falls below {@code leastVariance}. */
@@ -203,6 +150,90 @@ final class TemperatureProcess {
 
         double spread(double[] terms) {
             return Math.sqrt(Math.max(leastVariance, sumOf(varianceTerms, terms)));
+        }
+    }
+
+    /** How deviations of one day and the day before hang together: covariances within a day and across the night. */
+    private static final class Moments {
+        /** A numerical choice: the whole year counts in each month as so many days of it. */
+        private static final double YEAR_WEIGHT_DAYS = 30;
+
+        private final double[][] same;
+        private final double[][] across;
+        private final int pairs;
+
+        private Moments(double[][] same, double[][] across, int pairs) {
+            this.same = same;
+            this.across = across;
+            this.pairs = pairs;
+        }
+
+        /** From pairs of a day and the day before; zero without a pair. */
+        static Moments of(List<double[][]> pairs) {
+            double[][] same = new double[2][2];
+            double[][] across = new double[2][2];
+            for (double[][] pair : pairs) {
+                for (int i = 0; i < 2; i++) {
+                    for (int j = 0; j < 2; j++) {
+                        same[i][j] += (pair[0][i] * pair[0][j] + pair[1][i] * pair[1][j]) / 2 / pairs.size();
+                        across[i][j] += pair[0][i] * pair[1][j] / pairs.size();
+                    }
+                }
+            }
+            return new Moments(same, across, pairs.size());
+        }
+
+        Moments leaningOn(Moments year) {
+            double own = pairs / (pairs + YEAR_WEIGHT_DAYS);
+            double[][] mixedSame = new double[2][2];
+            double[][] mixedAcross = new double[2][2];
+            for (int i = 0; i < 2; i++) {
+                for (int j = 0; j < 2; j++) {
+                    mixedSame[i][j] = own * same[i][j] + (1 - own) * year.same[i][j];
+                    mixedAcross[i][j] = own * across[i][j] + (1 - own) * year.across[i][j];
+                }
+            }
+            return new Moments(mixedSame, mixedAcross, pairs);
+        }
+
+        /** The step that keeps these covariances: carried = across · same⁻¹, fresh · freshᵀ = same − carried · acrossᵀ. */
+        Step step() {
+            double determinant = same[0][0] * same[1][1] - same[0][1] * same[1][0];
+            double[][] carried = new double[2][2];
+            for (int i = 0; i < 2; i++) {
+                carried[i][0] = (across[i][0] * same[1][1] - across[i][1] * same[1][0]) / determinant;
+                carried[i][1] = (across[i][1] * same[0][0] - across[i][0] * same[0][1]) / determinant;
+            }
+            double first = Math.sqrt(Math.max(0, rest(carried, 0, 0)));
+            double side = first > 0 ? rest(carried, 1, 0) / first : 0;
+            double second = Math.sqrt(Math.max(0, rest(carried, 1, 1) - side * side));
+            return new Step(carried, first, side, second);
+        }
+
+        private double rest(double[][] carried, int i, int j) {
+            return same[i][j] - carried[i][0] * across[j][0] - carried[i][1] * across[j][1];
+        }
+    }
+
+    /** From one day's deviations to the next day's: a part is carried over, the rest is fresh. */
+    private static final class Step {
+        private final double[][] carried;
+        private final double first;
+        private final double side;
+        private final double second;
+
+        Step(double[][] carried, double first, double side, double second) {
+            this.carried = carried;
+            this.first = first;
+            this.side = side;
+            this.second = second;
+        }
+
+        double[] from(double[] before, double one, double two) {
+            return new double[] {
+                carried[0][0] * before[0] + carried[0][1] * before[1] + first * one,
+                carried[1][0] * before[0] + carried[1][1] * before[1] + side * one + second * two
+            };
         }
     }
 }

@@ -16,8 +16,8 @@ import org.nestyear.core.stats.Draws;
  * curves, one for wet and one for dry days, with the day-to-day and mutual correlation of the record.
  *
  * <p>It enlarges an ensemble of few years. It keeps the mean, the spread of single days, the share of wet days and the
- * correlation from day to day. It does not keep the spread of whole seasons: its years are more alike than real ones.
- * Never to be counted among the real years.
+ * correlation from day to day. Whole seasons differ a little less from each other than real ones, and what the few years
+ * never showed it cannot know: invented years are never to be counted among the real ones.
  *
  * <p>Immutable; may be called from many threads. The same seed gives the same days.
  */
@@ -104,7 +104,7 @@ public final class WeatherGenerator {
                 wet = rain.drawWet(date, wet, draws);
                 rainMm = wet ? rain.drawRainMm(date, draws) : 0;
             }
-            now = temperatures.next(now, draws);
+            now = temperatures.next(date, now, draws);
             if (!date.isBefore(from)) {
                 days.add(temperatures.day(date, wet, rainMm, now));
             }
