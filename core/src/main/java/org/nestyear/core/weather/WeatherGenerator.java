@@ -100,13 +100,14 @@ public final class WeatherGenerator {
         double[] now = deviation;
         for (LocalDate date = start; !date.isAfter(to); date = date.plusDays(1)) {
             double rainMm = Double.NaN;
+            boolean wetYesterday = wet;
             if (rain != null) {
                 wet = rain.drawWet(date, wet, draws);
                 rainMm = wet ? rain.drawRainMm(date, draws) : 0;
             }
             now = temperatures.next(date, now, draws);
             if (!date.isBefore(from)) {
-                days.add(temperatures.day(date, wet, rainMm, now));
+                days.add(temperatures.day(date, wet, wetYesterday, rainMm, now));
             }
         }
         return new WeatherRecord(days);
