@@ -9,7 +9,7 @@ import org.nestyear.core.stats.SmallSample;
 
 /**
  * Finds the dates that cannot be told from the best: those whose paired difference from it, over the weather years,
- * includes zero at 90 %. With few years the years are drawn again with replacement, together with draws of the
+ * includes zero at 90 %, or is too small on average to matter. With few years the years are drawn again with replacement, together with draws of the
  * uncertain parameters, and the result is widened by what so few can leave open; one year alone rules nothing out.
  */
 final class WindowFinder {
@@ -113,6 +113,21 @@ final class WindowFinder {
             }
         }
         return means;
+    }
+
+    /**
+     * The same dates with those that lose next to nothing on average, in one run around the best.
+     *
+     * @param cost largest share of the best mean score that makes no difference
+     */
+    static boolean[] withSlight(boolean[] close, double[][] scores, double cost) {
+        int best = best(scores);
+        double floor = Outcomes.mean(scores, best) * (1 - cost);
+        boolean[] in = new boolean[close.length];
+        for (int i = 0; i < in.length; i++) {
+            in[i] = close[i] || Outcomes.mean(scores, i) >= floor;
+        }
+        return run(in, best);
     }
 
     /**
