@@ -84,13 +84,15 @@ class CurveMovesTest {
         later.goal = Goal.BOTH;
         later.bloom = new BloomDates.ThermalTime(MonthDay.of(2, 1), 0, 600, 18);
         Plan late = later.plan();
-        System.out.println("bloom at 424: " + early.release().window() + ", at 600: " + late.release().window());
+        System.out.println("bloom at 424: " + early.release().window() + ", at 600: "
+                + late.release().window());
         assertThat(late.outlook().targetBloom().middle())
                 .isAfter(early.outlook().targetBloom().middle());
         assertThat(best(late)).isAfter(best(early));
         assertThat(late.release().window().from())
                 .isAfter(early.release().window().from());
-        assertThat(late.release().window().to()).isAfter(early.release().window().to());
+        assertThat(late.release().window().to())
+                .isAfter(early.release().window().to());
     }
 
     private static DailyWeather warmer(DailyWeather day, double celsius) {
@@ -104,7 +106,8 @@ class CurveMovesTest {
         Draft warm = Draft.washington(YEARS);
         warm.eachDay(day -> warmer(day, 2));
         Plan early = warm.plan();
-        System.out.println("usual: " + usual.release().window() + ", 2 °C warmer: " + early.release().window());
+        System.out.println("usual: " + usual.release().window() + ", 2 °C warmer: "
+                + early.release().window());
         assertThat(best(early)).isBefore(best(usual));
         assertThat(early.release().window().from())
                 .isBefore(usual.release().window().from());
@@ -146,7 +149,8 @@ class CurveMovesTest {
         wet.eachDay(day -> new DailyWeather(day.date(), day.minC(), day.maxC(), 6, Double.NaN, Double.NaN));
         Plan sun = dry.plan();
         Plan rain = wet.plan();
-        System.out.println("cells dry " + sun.outlook().cells() + ", wet " + rain.outlook().cells());
+        System.out.println(
+                "cells dry " + sun.outlook().cells() + ", wet " + rain.outlook().cells());
         assertThat(rain.outlook().cells()).isLessThan(sun.outlook().cells()).isGreaterThan(0);
         assertThat(rain.outlook().daughters()).isLessThan(sun.outlook().daughters());
     }
@@ -159,7 +163,8 @@ class CurveMovesTest {
         Plan little = poor.plan();
         LocalDate day = LocalDate.of(2013, 3, 25);
         System.out.println("daughters on " + day + ": " + on(enough, day).daughters() + " and "
-                + on(little, day).daughters() + "; half the females " + enough.outlook().halfFemales() + " and "
+                + on(little, day).daughters() + "; half the females "
+                + enough.outlook().halfFemales() + " and "
                 + little.outlook().halfFemales());
         assertThat(on(little, day).daughters()).isLessThan(on(enough, day).daughters());
         assertThat(little.outlook().halfFemales().middle())

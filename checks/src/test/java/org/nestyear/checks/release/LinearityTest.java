@@ -80,8 +80,14 @@ class LinearityTest {
         List<CurvePoint> twice = plans[1].release().curve();
         assertThat(twice).hasSameSizeAs(once);
         for (int i = 0; i < once.size(); i++) {
-            each.add(once.get(i).date().toString(), twice.get(i).daughters() / 600, once.get(i).daughters() / 300);
-            scores.add(once.get(i).date().toString(), twice.get(i).mean(), once.get(i).mean());
+            each.add(
+                    once.get(i).date().toString(),
+                    twice.get(i).daughters() / 600,
+                    once.get(i).daughters() / 300);
+            scores.add(
+                    once.get(i).date().toString(),
+                    twice.get(i).mean(),
+                    once.get(i).mean());
         }
         each.check(60);
         scores.check(60);
