@@ -3,7 +3,10 @@ package org.nestyear.data;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -166,6 +169,33 @@ class GhcnDailyTest {
                 text("2015.csv", STATION + ",20150203,TMAX,78,,,X,\n" + STATION + ",20150203,TMIN,7,,,X,\n");
         assertThat(WeatherFiles.read(station).record().find(DAY).orElseThrow().minC())
                 .isEqualTo(0.7);
+    }
+
+    /** A season file may name a .dly file like any other weather file. */
+    @Test
+    void aSeasonReadsIt() throws IOException {
+        StringBuilder weather = new StringBuilder();
+        for (YearMonth month = YearMonth.of(2014, 11);
+                month.isBefore(YearMonth.of(2015, 5));
+                month = month.plusMonths(1)) {
+            Map<Integer, String> highs = new TreeMap<>();
+            Map<Integer, String> lows = new TreeMap<>();
+            for (int day = 1; day <= month.lengthOfMonth(); day++) {
+                highs.put(day, "  123  X");
+                lows.put(day, "   -7  X");
+            }
+            String name = month.toString().replace("-", "");
+            weather.append(month(name, "TMAX", highs)).append('\n');
+            weather.append(month(name, "TMIN", lows)).append('\n');
+        }
+        String toml = Files.readString(Fixtures.path("season/low-meadow.toml"))
+                .replace("[\"late.csv\", \"early.csv\"]", "[\"gauge.dly\"]")
+                .replace("forecast = \"forecast.csv\"", "");
+        Season season = SeasonFile.read(
+                TextSource.ofTexts("season.toml", Map.of("season.toml", toml, "gauge.dly", weather.toString())),
+                DayOfPlan.of(LocalDate.of(2015, 3, 20)));
+        assertThat(season.inputs().weather().find(DAY).orElseThrow().minC()).isEqualTo(-0.7);
+        assertThat(season.inputs().weather().gaps()).isEmpty();
     }
 
     @Test

@@ -233,6 +233,7 @@ class WeatherGeneratorTest {
         private final String place;
         private final List<String> beyond = new ArrayList<>();
         private int rows;
+        private double squares;
         private double share = -1;
         private String worst = "none";
 
@@ -246,6 +247,7 @@ class WeatherGeneratorTest {
             assertThat(tolerance).as(what).isFinite().isPositive();
             rows++;
             double part = Math.abs(made - real) / tolerance;
+            squares += part * part;
             String row = String.format(
                     Locale.ROOT, "%s: invented %.3f, real %.3f, allowed %.3f", what, made, real, tolerance);
             if (part > 1) {
@@ -258,8 +260,17 @@ class WeatherGeneratorTest {
         }
 
         void check(int leastRows) {
-            System.out.printf(Locale.ROOT, "%s: %d statistics, worst %s%n", place, rows, worst);
+            double usual = Math.sqrt(squares / rows);
+            System.out.printf(
+                    Locale.ROOT,
+                    "%s: %d statistics, root mean square %.2f of what is allowed, worst %s%n",
+                    place,
+                    rows,
+                    usual,
+                    worst);
             assertThat(rows).isGreaterThanOrEqualTo(leastRows);
+            // Chance alone gives 1 in 3.5 of what is allowed; twice that would be a fault of the generator.
+            assertThat(usual).as(place).isLessThan(2 / STANDARD_ERRORS);
             assertThat(beyond).as(place).isEmpty();
         }
     }
