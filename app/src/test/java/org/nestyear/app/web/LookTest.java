@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -95,9 +96,7 @@ class LookTest {
     }
 
     private static String colour(String token) {
-        String colour = COLOURS.get(token);
-        assertThat(colour).as(token).isNotNull();
-        return colour;
+        return Objects.requireNonNull(COLOURS.get(token), token);
     }
 
     private static double contrast(String one, String other) {
