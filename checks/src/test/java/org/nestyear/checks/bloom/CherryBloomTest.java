@@ -96,25 +96,24 @@ class CherryBloomTest {
     }
 
     /**
-     * The shipped sum, 424 degree-days, on these 43 years. It is of a longer and later record; these years alone would
-     * choose about 400, and 424 is 2 d late on average. Tolerance 2.5 d on the mean, and 5.5 d on the root mean square,
-     * which lies inside the catalogue's range for the error (3 to 7 d).
+     * The shipped sum on these 43 years, though it was fitted to a longer record: no bias beyond 1 d, a quarter of the
+     * error of a year, and a root mean square no worse than the catalogue's 4.2 d by more than .4 d.
      */
     @Test
-    void shippedSumIsLateByTwoDaysOnTheseYears() {
+    void shippedSumFitsTheseYears() {
         List<double[]> errors = allErrors();
         int shipped = (int) Math.round((TABLE.value("bloom_sum") - LOW_SUM) / STEP);
         int best = bestSum(errors, -1);
         double mean = errors.stream().mapToDouble(e -> e[shipped]).average().orElseThrow();
         System.out.printf(
                 Locale.ROOT,
-                "cherry peak bloom: shipped sum %.0f late by %.1f d, root mean square %.1f d; best sum here %d, %.1f d%n",
+                "cherry peak bloom: shipped sum %.0f late by %+.1f d, root mean square %.1f d; best sum here %d, %.1f d%n",
                 TABLE.value("bloom_sum"),
                 mean,
                 rmse(errors, shipped, -1),
                 LOW_SUM + best * STEP,
                 rmse(errors, best, -1));
-        assertThat(mean).isBetween(-2.5, 2.5);
-        assertThat(rmse(errors, shipped, -1)).isLessThan(5.5);
+        assertThat(mean).isBetween(-1.0, 1.0);
+        assertThat(rmse(errors, shipped, -1)).isLessThan(TABLE.value("bloom_error_days") + 0.4);
     }
 }

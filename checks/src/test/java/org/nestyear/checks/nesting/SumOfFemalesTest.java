@@ -78,10 +78,10 @@ class SumOfFemalesTest {
             double cellsByFemale = 0;
             for (int d = 0; d < out.length; d++) {
                 mated[d] = 1 - 0.5 / (1 + d);
-                byFemale += 0.9 * out[d] * mated[d] * value.daughters(d);
-                cellsByFemale += 0.9 * out[d] * value.cells(d);
+                byFemale += out[d] * mated[d] * value.daughters(d);
+                cellsByFemale += out[d] * value.cells(d);
             }
-            NestingResult run = new NestingRun(value, SETTINGS, plenty).run(out, mated, 0.9);
+            NestingResult run = new NestingRun(value, SETTINGS, plenty).run(out, mated);
             daughters.add("year " + year, run.daughters(), byFemale);
             cells.add("year " + year, run.cells(), cellsByFemale);
             assertThat(byFemale).isGreaterThan(10);
@@ -99,7 +99,7 @@ class SumOfFemalesTest {
             FemaleValue value = value(2000, stock);
             double[] mated = new double[value.days()];
             Arrays.fill(mated, 1);
-            NestingResult run = new NestingRun(value, SETTINGS, stock).run(out(value.days(), 70), mated, 1);
+            NestingResult run = new NestingRun(value, SETTINGS, stock).run(out(value.days(), 70), mated);
             System.out.println(count + " tunnels: " + run.cells() + " cells, " + run.tunnelsUsed() + " begun");
             assertThat(run.cells()).isLessThanOrEqualTo(last).isLessThanOrEqualTo(run.tunnelsUsed() * 8.8 + 1e-9);
             assertThat(run.tunnelsUsed()).isLessThanOrEqualTo(count);

@@ -24,6 +24,7 @@ import org.nestyear.core.season.SeasonInputs;
 import org.nestyear.core.season.Wintered;
 import org.nestyear.core.source.Parameter;
 import org.nestyear.core.source.ParameterTable;
+import org.nestyear.core.species.Catalogue;
 import org.nestyear.core.species.Species;
 import org.nestyear.core.weather.DailyWeather;
 import org.nestyear.core.weather.WeatherRecord;
@@ -31,6 +32,8 @@ import org.nestyear.data.CatalogueFiles;
 
 /** A season being put together: sensible at Washington from the start, so that a test names only what it changes. */
 public final class Draft {
+    private static final Catalogue CATALOGUE = CatalogueFiles.load();
+
     public Site site = new Site("Washington", 38.847, -77.035, 4, ZoneId.of("America/New_York"), null, List.of());
     public WeatherRecord weather;
     public @Nullable WeatherRecord forecast;
@@ -100,7 +103,7 @@ public final class Draft {
 
     /** The species as shipped, with the values changed that are to be. */
     public Species bees() {
-        Species shipped = CatalogueFiles.load().find(species).orElseThrow();
+        Species shipped = CATALOGUE.find(species).orElseThrow();
         if (changed.isEmpty()) {
             return shipped;
         }

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.nestyear.core.advice.Finding;
@@ -111,14 +112,17 @@ class NothingHiddenTest {
         return window.to().toEpochDay() - window.from().toEpochDay() + 1;
     }
 
-    /** Three years know less than twenty of the same station: what is not ruled out must not be narrower. */
+    /**
+     * Three years know less than twenty of the same station: what is not ruled out must not be narrower, whichever three
+     * they are; and however the years agree, a window is never a single day.
+     */
     @Test
     void fewYearsGiveNoNarrowerWindow() {
-        for (Goal goal : Goal.values()) {
+        for (Goal goal : List.of(Goal.BOTH, Goal.BROOD)) {
             Draft many = Draft.washington(20);
             many.goal = goal;
             Plan twenty = many.plan();
-            for (int last = 1994; last <= 2012; last += 6) {
+            for (int last = 1994; last <= 2012; last += 9) {
                 Draft few = Draft.washington();
                 few.goal = goal;
                 LocalDate first = LocalDate.of(last - 2, 1, 1);
@@ -133,7 +137,9 @@ class NothingHiddenTest {
                 assertThat(days(three.release().notRuledOut()))
                         .isGreaterThanOrEqualTo(days(twenty.release().notRuledOut()));
                 assertThat(days(three.release().window())).isGreaterThanOrEqualTo(5);
-                assertThat(finding(three, "few-years").observed().arguments()).contains(Quantity.count(3));
+                assertThat(Objects.requireNonNull(finding(three, "few-years").observed())
+                                .arguments())
+                        .contains(Quantity.count(3));
             }
             assertThat(twenty.findings()).noneMatch(f -> f.id().equals("few-years"));
         }

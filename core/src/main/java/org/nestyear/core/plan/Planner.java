@@ -113,8 +113,7 @@ public final class Planner {
     private static Phrase headline(Situation s) {
         ReleaseWindow window = s.release().window();
         Portion first = s.first();
-        Phrase bees = Phrase.of(
-                "{} female and {} male cocoons", Quantity.count(first.females()), Quantity.count(first.males()));
+        Phrase bees = cocoons(first);
         if (s.batch().wintered() == Wintered.UNOPENED) {
             return Phrase.of(
                     "Set the full nests out by {}: the first males may be flying on {}.",
@@ -133,15 +132,27 @@ public final class Planner {
         return Phrase.of("Put {} out between {} and {}{}.", bees, window.from(), window.to(), kept(s));
     }
 
+    private static Phrase cocoons(Portion portion) {
+        if (portion.males() == 0 || portion.females() == 0) {
+            return Phrase.of(
+                    portion.males() == 0 ? "{} female cocoons" : "{} male cocoons",
+                    Quantity.count((double) portion.females() + portion.males()));
+        }
+        return Phrase.of(
+                "{} female and {} male cocoons", Quantity.count(portion.females()), Quantity.count(portion.males()));
+    }
+
     private static Object kept(Situation s) {
         if (s.release().releases().size() < 2) {
             return "";
         }
         Portion second = s.release().releases().get(1);
-        return Phrase.of(
-                ", and keep {} females and {} males cold for a second lot",
-                Quantity.count(second.females()),
-                Quantity.count(second.males()));
+        return second.males() == 0
+                ? Phrase.of(", and keep {} females cold for a second lot", Quantity.count(second.females()))
+                : Phrase.of(
+                        ", and keep {} females and {} males cold for a second lot",
+                        Quantity.count(second.females()),
+                        Quantity.count(second.males()));
     }
 
     private static List<Parameter> basis(List<Parameter> model, List<Job> jobs, List<Finding> findings) {

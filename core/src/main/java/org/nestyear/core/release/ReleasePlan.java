@@ -10,7 +10,8 @@ import org.nestyear.core.season.Goal;
  * @param goal the aim the curve was scored by
  * @param curve every candidate date in order, never empty
  * @param window the dates to choose from under that aim: not ruled out, and cheap on average
- * @param notRuledOut all dates that the weather years cannot tell from the best at 90 %; holds the window
+ * @param notRuledOut all dates around the best that the weather years cannot tell from it at 90 %, or that lose next to
+ *     nothing; holds the window
  * @param windowsByGoal the windows under each aim, side by side
  * @param releases what to put out when, in order; one entry unless a split is worth it
  * @param splitReason why one or two: {@code small-stock}, {@code own-time}, {@code tunnels-run-out},

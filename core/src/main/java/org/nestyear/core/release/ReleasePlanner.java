@@ -25,7 +25,7 @@ public final class ReleasePlanner {
     /** The upper end of that band; numerical. */
     private static final double NINE_TENTHS = 0.9;
     /** Draws of the parameters when years are few; numerical. */
-    private static final int DRAWS = 32;
+    private static final int DRAWS = 24;
 
     private final SeasonInputs inputs;
     private final ParameterTable table;
@@ -118,9 +118,14 @@ public final class ReleasePlanner {
         return outlook.build();
     }
 
-    /** Dates that the weather years cannot tell from the best. */
+    /**
+     * Dates that the weather years cannot tell from the best, and those so little behind it that it makes no difference:
+     * many years may agree on which of two dates is better by next to nothing.
+     */
     private boolean[] notRuledOut(Goal goal) {
-        return fewYears ? WindowFinder.byRedrawing(outcomes, draws, goal) : WindowFinder.byYears(outcomes, goal);
+        boolean[] close =
+                fewYears ? WindowFinder.byRedrawing(outcomes, draws, goal) : WindowFinder.byYears(outcomes, goal);
+        return WindowFinder.withSlight(close, outcomes.scores(goal), parameters.value("window_slight_cost"));
     }
 
     /** Of those, the dates that on average cost little, and never fewer than a keeper needs to choose from. */

@@ -1,18 +1,18 @@
 package org.nestyear.core.release;
 
+import java.util.Arrays;
 import java.util.List;
 import org.nestyear.core.season.Goal;
 import org.nestyear.core.stats.Quantiles;
 import org.nestyear.core.stats.Redrawing;
+import org.nestyear.core.stats.SmallSample;
 
 /**
  * Finds the dates that cannot be told from the best: those whose paired difference from it, over the weather years,
- * includes zero at 90 %. With few years the years are drawn again with replacement, together with draws of the
- * uncertain parameters, so that the window widens instead of pretending.
+ * includes zero at 90 %, or is too small on average to matter. With few years the years are drawn again with replacement, together with draws of the
+ * uncertain parameters, and the result is widened by what so few can leave open; one year alone rules nothing out.
  */
 final class WindowFinder {
-    /** One-sided 95 % point of the normal distribution, for a two-sided 90 % interval; numerical. */
-    private static final double Z90 = 1.6448536269514722;
     /** Lower end of a two-sided 90 % interval; numerical. */
     private static final double LOWER = 0.05;
     /** Re-drawings of the years under each draw of the parameters; numerical. */
@@ -42,6 +42,7 @@ final class WindowFinder {
         double[][] scores = yearMeans(outcomes, outcomes.scores(goal));
         int best = best(scores);
         boolean[] in = new boolean[scores[0].length];
+        double reach = SmallSample.standardErrors(scores.length);
         for (int i = 0; i < in.length; i++) {
             double sum = 0;
             double squares = 0;
@@ -53,7 +54,7 @@ final class WindowFinder {
             double n = scores.length;
             double mean = sum / n;
             double variance = Math.max(0, squares / n - mean * mean) * n / (n - 1);
-            in[i] = mean - Z90 * Math.sqrt(variance / n) <= 0;
+            in[i] = mean - reach * Math.sqrt(variance / n) <= 0;
         }
         return run(in, best);
     }
@@ -70,6 +71,7 @@ final class WindowFinder {
         double[][] differences = new double[candidates][draws.size() * REDRAWS];
         Redrawing redrawing = new Redrawing(SEED);
         int column = 0;
+        int realYears = outcomes.memberOf(outcomes.seasons() - 1) + 1;
         for (Outcomes draw : draws) {
             double[][] years = yearMeans(draw, draw.scores(goal));
             for (int b = 0; b < REDRAWS; b++) {
@@ -85,8 +87,10 @@ final class WindowFinder {
             }
         }
         boolean[] in = new boolean[candidates];
+        double widening = SmallSample.wideningOfBootstrap(realYears);
         for (int i = 0; i < candidates; i++) {
-            in[i] = Quantiles.of(differences[i], LOWER) <= 0;
+            double mean = Arrays.stream(differences[i]).average().orElse(0);
+            in[i] = realYears < 2 || mean - widening * (mean - Quantiles.of(differences[i], LOWER)) <= 0;
         }
         return run(in, best);
     }
@@ -109,6 +113,21 @@ final class WindowFinder {
             }
         }
         return means;
+    }
+
+    /**
+     * The same dates with those that lose next to nothing on average, in one run around the best.
+     *
+     * @param cost largest share of the best mean score that makes no difference
+     */
+    static boolean[] withSlight(boolean[] close, double[][] scores, double cost) {
+        int best = best(scores);
+        double floor = Outcomes.mean(scores, best) * (1 - cost);
+        boolean[] in = new boolean[close.length];
+        for (int i = 0; i < in.length; i++) {
+            in[i] = close[i] || Outcomes.mean(scores, i) >= floor;
+        }
+        return run(in, best);
     }
 
     /**

@@ -8,6 +8,7 @@ import org.nestyear.core.advice.JobRule;
 import org.nestyear.core.advice.Phrase;
 import org.nestyear.core.advice.Quantity;
 import org.nestyear.core.advice.Situation;
+import org.nestyear.core.release.ReleaseWindow;
 import org.nestyear.core.source.ReadLog;
 
 /** Ask again as the weather becomes known: the advice rolls. */
@@ -18,12 +19,11 @@ public final class AskAgainJob implements JobRule {
             return Optional.empty();
         }
         ReadLog read = s.read();
-        LocalDate soon = s.release().notRuledOut().from();
+        ReleaseWindow window = s.release().window();
+        LocalDate soon = window.from().minusDays(Math.round(read.value("ask_ahead_days")));
         LocalDate next = s.today().plusDays(Math.round(read.value("ask_again_days")));
         LocalDate from = soon.isAfter(next) ? soon : next;
-        LocalDate to = s.release().window().from().isBefore(from)
-                ? from
-                : s.release().window().from();
+        LocalDate to = window.from().isBefore(from) ? from : window.from();
         return Optional.of(new Job(
                 "ask-again",
                 Phrase.of("Ask again with newer weather"),
@@ -31,10 +31,9 @@ public final class AskAgainJob implements JobRule {
                 to,
                 Phrase.of("every {} from then on", Quantity.days(read.value("ask_again_days"))),
                 Phrase.of(
-                        "In a spring as early as the earliest of your {} years the window opens on {}; in a late one it"
-                                + " moves back.",
-                        Quantity.count(s.realYears()),
-                        soon),
+                        "On the weather so far the window is {} to {}; every warm or cold week before it moves it.",
+                        window.from(),
+                        window.to()),
                 null,
                 List.of(Phrase.of(
                         "Dates not ruled out today: {} to {}.",

@@ -28,7 +28,9 @@ public final class ChillFinding implements FindingRule {
                     Phrase.of("These bees will have had too little cold; many will not come out, or late and weak."),
                     Phrase.of("{} of cold by the day of release", Quantity.days(atRelease)),
                     Phrase.of("{} or more", Quantity.days(read.value("chill_enough_days"))),
-                    Phrase.of("Keep them cold and put them out later, for a later bloom."),
+                    Phrase.of(
+                            "Do not warm them. If something flowers into summer, keep them cold longer and put them out"
+                                    + " for that; otherwise expect few bees this year."),
                     null,
                     read.read()));
         }

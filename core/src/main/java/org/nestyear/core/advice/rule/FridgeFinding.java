@@ -34,6 +34,19 @@ public final class FridgeFinding implements FindingRule {
                     Phrase.of("below {}", Quantity.celsius(read.value("chill_limit_c"))),
                     Phrase.of("Move them to the coldest part of a fridge today, and check with a thermometer."));
         }
+        if (chillC > read.value("fridge_warm_c")) {
+            return finding(
+                    read,
+                    Level.ACT,
+                    "fridge-too-warm",
+                    Phrase.of("Warmer than any store in which these bees wintered well, however short."),
+                    observed,
+                    Phrase.of(
+                            "{} at most, and for {} at most",
+                            Quantity.celsius(read.value("fridge_warm_c")),
+                            Quantity.days(read.value("fridge_warm_days"))),
+                    Phrase.of("Turn the fridge down to {} now.", Quantity.celsius(read.value("fridge_high_c"))));
+        }
         if (chillC > read.value("fridge_high_c") && atRelease > read.value("fridge_warm_days")) {
             return finding(
                     read,

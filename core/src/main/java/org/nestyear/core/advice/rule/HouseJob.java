@@ -28,8 +28,10 @@ public final class HouseJob implements JobRule {
                 s.today(),
                 s.notBeforeToday(before.minusDays(1)),
                 Phrase.of(
-                        "{} tunnels, {} to {} up, front in the morning sun; mesh of {} to {} held {} to {} off the face",
-                        Quantity.count(s.tunnels()),
+                        "{}, {} to {} up, front in the morning sun; mesh of {} to {} held {} to {} off the face",
+                        s.tunnels() == 0
+                                ? Phrase.of("no tunnels yet")
+                                : Phrase.of("{} tunnels", Quantity.count(s.tunnels())),
                         Quantity.metres(height.low()).withDecimals(1),
                         Quantity.metres(height.high()).withDecimals(1),
                         Quantity.millimetres(mesh.low()),

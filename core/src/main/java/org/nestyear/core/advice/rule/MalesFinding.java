@@ -35,9 +35,8 @@ public final class MalesFinding implements FindingRule {
                         Quantity.count(s.batch().females())),
                 Phrase.of(
                         "{} males to a female are usual", Quantity.count(usual).withDecimals(1)),
-                Phrase.of(
-                        "Ask a keeper nearby for local male cocoons of the same kind, and keep them a season apart if you can."
-                                + " Do not throw away females for the sake of the ratio."),
+                Phrase.of("Ask a keeper nearby for healthy local male cocoons of the same kind."
+                        + " Do not throw away females for the sake of the ratio."),
                 Phrase.of("Bees moved over a border may need a permit; ask your local authority."),
                 read.read()));
     }

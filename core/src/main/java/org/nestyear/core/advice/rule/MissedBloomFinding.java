@@ -36,8 +36,9 @@ public final class MissedBloomFinding implements FindingRule {
                 Phrase.of("middle of bloom about {}", s.outlook().targetBloom().middle()),
                 past
                         ? Phrase.of("Put them out at once if anything else is in flower; next year begin earlier.")
-                        : Phrase.of(
-                                "Do not wait beyond the window; cocoons kept a day in a cool room before release come out sooner."),
+                        // Bosch & Blas 1994, Apidologie 25:265, abstract: 24 h of warmth did not help reliably.
+                        : Phrase.of("Do not wait beyond the window. Warming them for a day first was tried and did not"
+                                + " help reliably."),
                 null,
                 read.read()));
     }

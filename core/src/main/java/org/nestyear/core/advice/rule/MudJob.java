@@ -30,7 +30,7 @@ public final class MudJob implements JobRule {
                 to,
                 Phrase.of(
                         "one patch within {} of the house, damp every dry day",
-                        Quantity.metres(read.value("forage_radius_m"))),
+                        Quantity.metres(read.value("mud_distance_m"))),
                 Phrase.of(
                         "Each of about {} cells gets a wall of mud; females begin {} after they come out.",
                         Quantity.count(Math.rint(o.cells())),

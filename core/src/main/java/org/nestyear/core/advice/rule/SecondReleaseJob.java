@@ -24,13 +24,14 @@ public final class SecondReleaseJob implements JobRule {
         Portion second = plan.releases().get(1);
         boolean insurance = plan.splitReason().equals("insurance");
         LocalDate nesting = s.outlook().firstFemales().middle().plusDays(Math.round(read.value("prenesting_days")));
-        LocalDate from = insurance && nesting.isBefore(second.date()) ? nesting : second.date();
+        LocalDate from = s.notBeforeToday(insurance ? nesting : second.date());
+        LocalDate days = from.plusDays(Math.round(read.value("window_least_days")) - 1);
+        LocalDate to = second.date().isBefore(days) ? days : second.date();
         Phrase reason = insurance
                 ? Phrase.of(
                         "If a cold spell, a spray or birds take the first lot, these are left. Put them out when the first"
-                                + " are seen nesting. On average that {} {} of the season's worth.",
-                        plan.splitGain() < 0 ? "costs" : "wins",
-                        Quantity.share(Math.abs(plan.splitGain())))
+                                + " are seen nesting. Holding them back {}.",
+                        Loss.of(-plan.splitGain()))
                 : Phrase.of(
                         "Tunnels run out in {} of the seasons tried; a second lot finds tunnels free again and wins {}.",
                         Quantity.share(plan.shareCapped()),
@@ -38,20 +39,24 @@ public final class SecondReleaseJob implements JobRule {
         return Optional.of(new Job(
                 "second-release",
                 insurance ? Phrase.of("Put out the part held back") : Phrase.of("Put out the second lot"),
-                s.notBeforeToday(from),
-                s.notBeforeToday(second.date()),
-                Phrase.of(
-                        "{} females and {} males, cold until then",
-                        Quantity.count(second.females()),
-                        Quantity.count(second.males())),
+                from,
+                to,
+                second.males() == 0
+                        ? Phrase.of("{} females, cold until then", Quantity.count(second.females()))
+                        : Phrase.of(
+                                "{} females and {} males, cold until then",
+                                Quantity.count(second.females()),
+                                Quantity.count(second.males())),
                 reason,
-                null,
+                Phrase.of("Never on the eve of a spray nearby, and in a cool morning or at dusk."),
                 List.of(
                         Phrase.of(
                                 "Held back: {} of the batch.",
                                 Quantity.share((double) (second.females() + second.males())
                                         / s.batch().cocoons())),
                         Phrase.of("A split never beats one good date on average unless tunnels or food run out.")),
-                insurance ? List.of(read.row("hold_back"), read.row("second_release_days")) : read.read()));
+                insurance
+                        ? List.of(read.row("hold_back"), read.row("second_release_days"), read.row("prenesting_days"))
+                        : read.read()));
     }
 }

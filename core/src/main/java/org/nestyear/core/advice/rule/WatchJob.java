@@ -26,16 +26,8 @@ public final class WatchJob implements JobRule {
                 Phrase.of("Look for the first bees"),
                 from,
                 to,
-                Phrase.of(
-                        "males from {}, half of them out about {}; females from {}, half out about {}",
-                        o.firstMales().middle(),
-                        o.halfMales().middle(),
-                        o.firstFemales().middle(),
-                        o.halfFemales().middle()),
-                Phrase.of(
-                        "Males first and no females for some days is normal. If it turns cold within {} of putting them"
-                                + " out, cocoons not yet chewed may go back to the cold once.",
-                        Quantity.hours(back).withDecimals(0)),
+                due(s),
+                meaning(s, back),
                 null,
                 List.of(
                         Phrase.of(
@@ -51,5 +43,29 @@ public final class WatchJob implements JobRule {
                                 o.mostFemales().early(),
                                 o.mostFemales().late())),
                 read.read()));
+    }
+
+    private static Phrase due(Situation s) {
+        Outlook o = s.outlook();
+        Phrase females = Phrase.of(
+                "females from {}, half out about {}",
+                o.firstFemales().middle(),
+                o.halfFemales().middle());
+        return s.batch().males() == 0
+                ? females
+                : Phrase.of(
+                        "males from {}, half of them out about {}; {}",
+                        o.firstMales().middle(),
+                        o.halfMales().middle(),
+                        females);
+    }
+
+    private static Phrase meaning(Situation s, double backHours) {
+        return s.choosesItself()
+                ? Phrase.of("Males first and no females for some days is normal.")
+                : Phrase.of(
+                        "Males first and no females for some days is normal. If it turns cold within {} of putting"
+                                + " them out, cocoons not yet chewed may go back to the cold once.",
+                        Quantity.hours(backHours).withDecimals(0));
     }
 }

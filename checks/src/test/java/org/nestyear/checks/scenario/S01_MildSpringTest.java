@@ -1,0 +1,52 @@
+package org.nestyear.checks.scenario;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.nestyear.checks.scenario.UsualSpring.findingIds;
+import static org.nestyear.checks.scenario.UsualSpring.job;
+import static org.nestyear.checks.scenario.UsualSpring.jobIds;
+
+import java.time.LocalDate;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.nestyear.core.plan.Plan;
+
+/** Warm since New Year: bloom comes early, and so must the bees. */
+@Tag("regression")
+class S01_MildSpringTest {
+    static final String TABLE = """
+            today   | 2015-03-10
+            bees    | Osmia bicornis | 120 females | 210 males | fridge | 130 d | 3 °C
+            tunnels | 400 | 8 mm | 150 mm
+            bloom   | apple | 700 °C·d from 02-01 | 18 d
+            other   | 2015-03-25 | 2015-05-05 | 2015-06-25 | 0.6
+            season  | min | max | rain
+            2014-11-01 |  4 | 11 | 1
+            2014-12-15 |  0 |  5 | 1
+            2015-01-01 |  4 | 10 | 1
+            2015-02-15 |  5 | 13 | 0
+            2015-03-10 |  7 | 17 | 0
+            """;
+
+    @Test
+    void everythingComesEarlier() {
+        Plan plan = SeasonTable.plan(TABLE);
+        Plan usual = UsualSpring.plan();
+        System.out.println(Printed.plan("S01 mild spring", plan));
+        assertThat(Printed.phrase(plan.headline())).startsWith("Put 84 female and 147 male cocoons out now");
+        assertThat(Printed.phrase(usual.headline()))
+                .startsWith("Put 84 female and 147 male cocoons out between 19 Apr");
+        // Bloom at least a fortnight earlier, the last good day three weeks, and the mud ready before mid April.
+        assertThat(plan.outlook().targetBloom().middle())
+                .isBefore(usual.outlook().targetBloom().middle().minusDays(14));
+        assertThat(job(plan, "put-out").to())
+                .isBefore(job(usual, "put-out").to().minusDays(21));
+        assertThat(job(plan, "mud").from()).isBefore(LocalDate.of(2015, 4, 10));
+        // It is time now, so there is nothing to ask again; but so early a release must expect cold spells.
+        assertThat(jobIds(usual)).contains("ask-again").doesNotContain("cold-spell");
+        assertThat(jobIds(plan)).contains("cold-spell").doesNotContain("ask-again");
+        // The part held back waits until the first are seen nesting, however early the first lot goes out.
+        assertThat(job(plan, "second-release").from())
+                .isAfter(plan.outlook().firstFemales().middle());
+        assertThat(findingIds(plan)).doesNotContain("bloom-over", "bloom-missed", "no-males", "no-tunnels");
+    }
+}
