@@ -1,6 +1,10 @@
 package org.nestyear.records;
 
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
@@ -11,6 +15,9 @@ import org.sqlite.SQLiteDataSource;
 public final class Database {
     /** Name of the file inside the keeper's data folder. */
     public static final String FILE_NAME = "nestyear.sqlite";
+
+    /** Version of the newest migration. */
+    static final String NEWEST = "1";
 
     private static final int BUSY_MILLISECONDS = 5000;
 
@@ -26,20 +33,37 @@ public final class Database {
         Path file = folder.resolve(FILE_NAME).toAbsolutePath();
         source.setUrl("jdbc:sqlite:" + file);
         try {
-            migrate(source);
+            if (!isUpToDate(source)) {
+                flyway(source).migrate();
+            }
         } catch (FlywayException e) {
             throw new UnreadableRecordsException(file, e);
         }
         return source;
     }
 
-    private static void migrate(DataSource source) {
-        Flyway.configure()
+    // Flyway takes as long to load as everything else about the records together, and at nearly every start it would
+    // only
+    // find that there is nothing to do. Whatever is not exactly the newest known state is left to it to judge.
+    private static boolean isUpToDate(DataSource source) {
+        try (Connection connection = source.getConnection();
+                Statement statement = connection.createStatement();
+                ResultSet history = statement.executeQuery(
+                        "SELECT version, success FROM flyway_schema_history ORDER BY installed_rank DESC LIMIT 1")) {
+            return history.next() && NEWEST.equals(history.getString(1)) && history.getBoolean(2);
+        } catch (SQLException e) {
+            return false;
+        }
+    }
+
+    static Flyway flyway(DataSource source) {
+        return Flyway.configure()
                 .dataSource(source)
                 .locations("classpath:db/migration")
                 .failOnMissingLocations(true)
-                .load()
-                .migrate();
+                // By default records of a newer version would be taken as they are.
+                .ignoreMigrationPatterns(new String[0])
+                .load();
     }
 
     // An acknowledged entry survives a power cut (synchronous FULL). Read-then-write transactions take the write lock

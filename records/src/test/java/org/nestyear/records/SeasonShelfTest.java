@@ -15,6 +15,8 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.IntStream;
 import javax.sql.DataSource;
+import org.flywaydb.core.api.MigrationInfo;
+import org.flywaydb.core.api.MigrationState;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -124,6 +126,31 @@ class SeasonShelfTest {
                 .isInstanceOf(UnreadableRecordsException.class)
                 .hasMessageContaining(file.toString());
         assertThat(Files.readString(file)).isEqualTo(before);
+    }
+
+    @Test
+    void theNewestVersionIsTheOneOfTheNewestMigrationFile() {
+        MigrationInfo[] all = Database.flyway(source).info().all();
+        assertThat(all[all.length - 1].getVersion()).hasToString(Database.NEWEST);
+        assertThat(all[all.length - 1].getState()).isEqualTo(MigrationState.SUCCESS);
+    }
+
+    @Test
+    void recordsOfANewerVersionAreRefused() {
+        JdbcClient.create(source)
+                .sql("INSERT INTO flyway_schema_history (installed_rank, version, description, type, script, checksum,"
+                        + " installed_by, execution_time, success)"
+                        + " VALUES (99, '99', 'later', 'SQL', 'V99__later.sql', 1, 'x', 1, 1)")
+                .update();
+        assertThatThrownBy(() -> Database.open(folder)).isInstanceOf(UnreadableRecordsException.class);
+    }
+
+    @Test
+    void anInterruptedMigrationIsNotTakenForDone() {
+        JdbcClient.create(source)
+                .sql("UPDATE flyway_schema_history SET success = 0")
+                .update();
+        assertThatThrownBy(() -> Database.open(folder)).isInstanceOf(UnreadableRecordsException.class);
     }
 
     @Test

@@ -75,12 +75,28 @@ public final class WebServer {
         application.addListeners((ContextClosedEvent event) -> stopped.countDown());
         // As arguments, because nothing in the environment may open the pages to the network. Cookies do not tell ports
         // apart, so two servers at once need two names.
+        planAhead(desk);
         ConfigurableApplicationContext context = application.run(
                 "--server.address=127.0.0.1",
                 "--server.port=" + port,
                 "--server.servlet.session.cookie.name=nestyear-"
                         + (port == 0 ? ProcessHandle.current().pid() : port));
         return new Running(context, token, home, stopped);
+    }
+
+    // The plan of the current season is computed while the server starts, so that the first page need not wait for it.
+    private static void planAhead(SeasonDesk desk) {
+        Thread ahead = new Thread(
+                () -> {
+                    try {
+                        desk.findCurrent();
+                    } catch (Refusal refusal) {
+                        // The page will say it to the keeper.
+                    }
+                },
+                "plan-ahead");
+        ahead.setDaemon(true);
+        ahead.start();
     }
 
     /** A server that answers. */
