@@ -5,7 +5,7 @@ import org.nestyear.core.advice.Quantity;
 
 /** Words for what another way to choose a date loses against the plan. */
 final class Loss {
-    /** Half a per cent, the least that is shown as one. */
+    /** Half a per cent, the least that is shown as one; numerical. */
     private static final double SHOWN = 0.005;
 
     private Loss() {}
