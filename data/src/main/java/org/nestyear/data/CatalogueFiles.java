@@ -34,11 +34,7 @@ public final class CatalogueFiles {
      */
     public static Catalogue load() {
         StringBuilder everything = new StringBuilder();
-        Map<String, Source> sources = new LinkedHashMap<>();
-        for (NamedCsvRecord row : rows("sources.csv", everything)) {
-            Source source = new Source(row.getField("key"), row.getField("citation"), row.getField("doi"));
-            sources.put(source.key(), source);
-        }
+        Map<String, Source> sources = sources(everything);
         Map<String, ParameterTable> tables = new LinkedHashMap<>();
         List<Species> species = new ArrayList<>();
         for (NamedCsvRecord row : rows("species.csv", everything)) {
@@ -47,6 +43,38 @@ public final class CatalogueFiles {
             species.add(new Species(row.getField("latin_name"), row.getField("common_name"), own.completedBy(general)));
         }
         return new Catalogue(species, digest(everything));
+    }
+
+    /**
+     * The constants of the published bloom models, and the limits within which a model is fitted to a keeper's dates.
+     *
+     * @throws IllegalStateException if the table is broken, which is a defect of the program
+     */
+    public static ParameterTable bloomModels() {
+        return single("bloom_models");
+    }
+
+    /**
+     * The weights of the spring index.
+     *
+     * @throws IllegalStateException if the table is broken, which is a defect of the program
+     */
+    public static ParameterTable springIndex() {
+        return single("spring_index");
+    }
+
+    private static ParameterTable single(String name) {
+        StringBuilder read = new StringBuilder();
+        return table(name, sources(read), new LinkedHashMap<>(), read);
+    }
+
+    private static Map<String, Source> sources(StringBuilder everything) {
+        Map<String, Source> sources = new LinkedHashMap<>();
+        for (NamedCsvRecord row : rows("sources.csv", everything)) {
+            Source source = new Source(row.getField("key"), row.getField("citation"), row.getField("doi"));
+            sources.put(source.key(), source);
+        }
+        return sources;
     }
 
     private static ParameterTable table(

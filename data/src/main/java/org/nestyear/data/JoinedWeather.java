@@ -45,7 +45,7 @@ record JoinedWeather(
                         "a file name in quotation marks",
                         "");
             }
-            files.add(WeatherCsv.read(beside(season, name, at)));
+            files.add(WeatherFiles.read(beside(season, name, at)));
         }
         files.sort(Comparator.comparing(file -> file.record().first()));
         WeatherRecord record = join(files);
@@ -111,7 +111,7 @@ record JoinedWeather(
                     "a CSV file with the columns date,tmin_c,tmax_c,rain_mm",
                     "");
         }
-        WeatherFile forecast = WeatherCsv.read(beside(season, name, at));
+        WeatherFile forecast = WeatherFiles.read(beside(season, name, at));
         if (!forecast.record().last().isAfter(today)) {
             throw new DataFault(
                     FaultCode.WEATHER_SPAN,

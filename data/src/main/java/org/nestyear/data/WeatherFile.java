@@ -13,13 +13,30 @@ import org.nestyear.core.weather.WeatherRecord;
  * @param columns headings in use, in our own names, each with the unit it was read in
  * @param ignored headings that were not used
  * @param lines line of each day in the file, from 1
+ * @param notes sentences for the keeper on what was left out or taken differently, mostly none
  */
 public record WeatherFile(
-        String name, WeatherRecord record, List<String> columns, List<String> ignored, Map<LocalDate, Integer> lines) {
+        String name,
+        WeatherRecord record,
+        List<String> columns,
+        List<String> ignored,
+        Map<LocalDate, Integer> lines,
+        List<String> notes) {
     public WeatherFile {
+        notes = List.copyOf(notes);
         columns = List.copyOf(columns);
         ignored = List.copyOf(ignored);
         lines = Map.copyOf(lines);
+    }
+
+    /** A table read as it stands, with nothing to note. */
+    public WeatherFile(
+            String name,
+            WeatherRecord record,
+            List<String> columns,
+            List<String> ignored,
+            Map<LocalDate, Integer> lines) {
+        this(name, record, columns, ignored, lines, List.of());
     }
 
     /**

@@ -2,10 +2,12 @@ package org.nestyear.data;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.nestyear.core.source.Basis;
 import org.nestyear.core.source.Parameter;
+import org.nestyear.core.source.ParameterTable;
 import org.nestyear.core.species.Catalogue;
 import org.nestyear.core.species.Species;
 
@@ -27,7 +29,12 @@ class CatalogueFilesTest {
             "1/(°C·h)",
             "°C^-0.5",
             "d at 4 °C",
-            "day of year");
+            "day of year",
+            "K",
+            "1/h",
+            "°F",
+            "°F·h",
+            "1/(°F·h)");
     private static final Set<String> PLACEHOLDERS = Set.of("tbd", "xxx", "some", "unknown", "?");
 
     private final Catalogue catalogue = CatalogueFiles.load();
@@ -45,6 +52,21 @@ class CatalogueFilesTest {
             }
         }
         assertThat(rows).isGreaterThan(200);
+    }
+
+    @Test
+    void bloomTablesHaveCompleteRows() {
+        assertThat(CatalogueFiles.bloomModels().rows()).hasSizeGreaterThan(30);
+        assertThat(CatalogueFiles.springIndex().rows()).hasSize(12 + 3 * 7);
+        for (ParameterTable table : List.of(CatalogueFiles.bloomModels(), CatalogueFiles.springIndex())) {
+            for (Parameter row : table.rows()) {
+                assertThat(row.unit()).as(row.id()).isIn(UNITS);
+                assertThat(row.locator()).as(row.id()).isNotBlank().isNotIn(PLACEHOLDERS);
+                if (row.basis() == Basis.ASSUMED) {
+                    assertThat(row.high()).as(row.id()).isGreaterThan(row.low());
+                }
+            }
+        }
     }
 
     @Test

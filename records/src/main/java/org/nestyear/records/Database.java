@@ -3,6 +3,7 @@ package org.nestyear.records;
 import java.nio.file.Path;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.FlywayException;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 
@@ -18,18 +19,21 @@ public final class Database {
     /**
      * Opens the records in a folder that exists, making or bringing up to date the tables.
      *
-     * @throws org.flywaydb.core.api.FlywayException if the file is no database, is from a newer version, or cannot be
-     *     written
+     * @throws UnreadableRecordsException if the file is no database, is from a newer version, or cannot be written
      */
     public static DataSource open(Path folder) {
         SQLiteDataSource source = new SQLiteDataSource(settings());
-        source.setUrl("jdbc:sqlite:" + folder.resolve(FILE_NAME).toAbsolutePath());
-        migrate(source);
+        Path file = folder.resolve(FILE_NAME).toAbsolutePath();
+        source.setUrl("jdbc:sqlite:" + file);
+        try {
+            migrate(source);
+        } catch (FlywayException e) {
+            throw new UnreadableRecordsException(file, e);
+        }
         return source;
     }
 
-    /** Runs the numbered migrations that this database has not seen yet. */
-    public static void migrate(DataSource source) {
+    private static void migrate(DataSource source) {
         Flyway.configure()
                 .dataSource(source)
                 .locations("classpath:db/migration")

@@ -115,6 +115,18 @@ class SeasonShelfTest {
     }
 
     @Test
+    void aFileThatIsNoDatabaseIsRefusedAndLeftAsItIs(@TempDir Path other) throws Exception {
+        Path file = other.resolve(Database.FILE_NAME);
+        Files.writeString(
+                file, "Not a database, but somebody's notes, longer than the hundred bytes of a header. ".repeat(20));
+        String before = Files.readString(file);
+        assertThatThrownBy(() -> Database.open(other))
+                .isInstanceOf(UnreadableRecordsException.class)
+                .hasMessageContaining(file.toString());
+        assertThat(Files.readString(file)).isEqualTo(before);
+    }
+
+    @Test
     void theTableRefusesAnAimItDoesNotKnow() {
         shelf.open("keeper", DISK);
         JdbcClient jdbc = JdbcClient.create(source);

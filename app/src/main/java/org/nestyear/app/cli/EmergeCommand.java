@@ -73,7 +73,7 @@ final class EmergeCommand implements Callable<Integer> {
                 Arguments.number("--chill-days", chillDays, 0, 400, "days"),
                 Arguments.celsius("--chill-c", chill, -10, 15),
                 then));
-        surroundings.out().print(options.json ? EmergeJson.of(answer) : EmergeText.of(answer, words));
+        surroundings.out().print(options.json ? EmergeJson.of(answer) : Page.set(EmergeText.of(answer, words)));
         return answer.isComplete() ? ExitCode.ANSWERED : ExitCode.PARTLY;
     }
 

@@ -9,6 +9,13 @@ final class Page {
 
     private final StringBuilder text = new StringBuilder();
 
+    /** A text with each of its lines set as a paragraph. */
+    static String set(String text) {
+        Page page = new Page();
+        text.lines().forEach(line -> page.hanging(0, 4, line));
+        return page.toString();
+    }
+
     /** A heading with a blank line before it. */
     void heading(String heading) {
         blank();

@@ -2,6 +2,7 @@ package org.nestyear.app.cli;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -162,7 +163,8 @@ final class PlanText {
 
     private void outlook() {
         Outlook outlook = plan.outlook();
-        page.heading("WHAT TO EXPECT THEN");
+        page.heading("WHAT TO EXPECT");
+        page.paragraph(0, "If all go out on " + words.date(bestDate()) + ":");
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("", "early", "middle", "late"));
         rows.add(row("first males out", outlook.firstMales()));
@@ -171,10 +173,17 @@ final class PlanText {
         rows.add(row("half the females out", outlook.halfFemales()));
         rows.add(row("most females out", outlook.mostFemales()));
         rows.add(row("middle of target bloom", outlook.targetBloom()));
-        rows.add(row("last nesting", outlook.lastNesting()));
+        rows.add(row("nesting all but over", outlook.lastNesting()));
         page.table(0, rows);
         page.paragraph(0, "Early and late: one year in ten is earlier, one in ten later.");
         page.paragraph(0, ReleaseWords.brood(outlook));
+    }
+
+    private LocalDate bestDate() {
+        return plan.release().curve().stream()
+                .min(Comparator.comparingDouble(CurvePoint::cost))
+                .orElseThrow()
+                .date();
     }
 
     private List<String> row(String what, DateRange range) {

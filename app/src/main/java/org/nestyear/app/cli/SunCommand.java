@@ -72,7 +72,7 @@ final class SunCommand implements Callable<Integer> {
                         Arguments.celsius("--air-c", air, -60, 60)),
                 moment,
                 faces == null ? null : Arguments.number("--faces", faces, 0, 360, "degrees")));
-        surroundings.out().print(options.json ? SunJson.of(answer) : SunText.of(answer, words));
+        surroundings.out().print(options.json ? SunJson.of(answer) : Page.set(SunText.of(answer, words)));
         return ExitCode.ANSWERED;
     }
 }

@@ -23,6 +23,8 @@ public record Lane(Mark mark, String words, LocalDate from, LocalDate at, LocalD
     public enum Mark {
         /** A striped bar from first to last day. */
         BAR,
+        /** A thin line from first to last day, with a stop at each end. */
+        BRACKET,
         /** A triangle on the day, with a thin line for the span. */
         TRIANGLE,
         /** A diamond on the day, with a thin line for the span. */

@@ -64,6 +64,11 @@ final class LaneRows {
                         2 * r,
                         "fill",
                         "url(#" + frame.key() + "-bloom)");
+            case BRACKET -> {
+                span(svg, row);
+                stop(svg, row.left, y, r);
+                stop(svg, row.right, y, r);
+            }
             case TRIANGLE -> {
                 span(svg, row);
                 corners(svg, x, y - r, x + r, y + r, x - r, y + r);
@@ -83,6 +88,10 @@ final class LaneRows {
 
     private static void span(SvgText svg, Row row) {
         svg.empty("line", "class", "span", "x1", row.left, "x2", row.right, "y1", row.y, "y2", row.y);
+    }
+
+    private static void stop(SvgText svg, double x, double y, double r) {
+        svg.empty("line", "class", "span", "x1", x, "x2", x, "y1", y - r, "y2", y + r);
     }
 
     private static void corners(SvgText svg, double... xy) {

@@ -12,15 +12,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.flywaydb.core.api.FlywayException;
 import org.jspecify.annotations.Nullable;
+import org.nestyear.core.plan.Planner;
 import org.nestyear.core.season.Goal;
+import org.nestyear.data.CatalogueFiles;
 import org.nestyear.data.TextSource;
 import org.nestyear.records.Database;
 import org.nestyear.records.SeasonShelf;
 import org.nestyear.records.SeasonSource;
 import org.nestyear.records.SeasonSummary;
 import org.nestyear.records.StoredSeason;
+import org.nestyear.records.UnreadableRecordsException;
 
 /**
  * The keeper's current season: opens it, remembers it, plans it. A season that cannot be planned is not kept. Safe for
@@ -43,19 +45,16 @@ public final class SeasonDesk {
     }
 
     /**
-     * The desk with the records of this folder, which exists.
+     * The desk with the model, the shipped catalogue, and the records of a folder that exists.
      *
-     * @throws Refusal if they cannot be opened
+     * @throws Refusal if the records cannot be opened
      */
-    public static SeasonDesk at(Path folder, PlanService planning, Clock clock) {
+    public static SeasonDesk at(Path folder, Clock clock) {
         try {
-            return new SeasonDesk(new SeasonShelf(Database.open(folder), clock), planning, clock);
-        } catch (FlywayException e) {
-            throw refusal(
-                    "NY-RECORDS",
-                    "the records in " + folder.resolve(Database.FILE_NAME)
-                            + " cannot be opened; expected a file written"
-                            + " by this version of Nestyear or an earlier one.");
+            SeasonShelf shelf = new SeasonShelf(Database.open(folder), clock);
+            return new SeasonDesk(shelf, new PlanService(CatalogueFiles.load(), Planner::plan), clock);
+        } catch (UnreadableRecordsException e) {
+            throw refusal("NY-RECORDS", e.getMessage() + ".");
         }
     }
 

@@ -154,6 +154,9 @@ final class PageWords {
             case "small-stock" -> "One release: the stock is too small to divide.";
             case "own-time" -> "One release: these bees choose their own day.";
             case "too-late-to-hold" -> "One release: it is too late to hold any back.";
+            case "insurance-too-dear" ->
+                "One release: a part held back as insurance would "
+                        + (release.splitGain() < 0 ? "cost " + much + " on average." : "cost too much on average.");
             case "tunnels-run-out" ->
                 release.releases().size() > 1
                         ? "Two releases, because tunnels run out when all fly at once; that wins " + much

@@ -130,6 +130,13 @@ final class ReleasePage {
         LocalDate today = answer.plan().today();
         List<Lane> lanes = new ArrayList<>();
         lanes.add(new Lane(Lane.Mark.RING, "today, " + PageWords.shortDay(today), today, today, today));
+        ReleaseWindow open = release.notRuledOut();
+        lanes.add(new Lane(
+                Lane.Mark.BRACKET,
+                "not ruled out, " + PageWords.shortSpan(open.from(), open.to()),
+                open.from(),
+                open.from(),
+                open.to()));
         for (Plant plant : targets(answer)) {
             BloomSpan bloom = BloomSpan.of(plant, answer.plan().outlook());
             lanes.add(new Lane(
@@ -156,13 +163,19 @@ final class ReleasePage {
     private static List<MarkRow> marks(PlanAnswer answer) {
         ReleasePlan release = answer.plan().release();
         ReleaseWindow window = release.window();
+        ReleaseWindow open = release.notRuledOut();
         List<MarkRow> rows = new ArrayList<>();
         rows.add(new MarkRow("Today", PageWords.shortDay(answer.plan().today()), "", ""));
         rows.add(new MarkRow(
                 "Release window",
                 "",
                 PageWords.shortSpan(window.from(), window.to()),
-                "at most " + PageWords.percent(mostLost(release))));
+                "at most " + PageWords.percent(mostLost(release, window))));
+        rows.add(new MarkRow(
+                "Not ruled out by the weather years",
+                "",
+                PageWords.shortSpan(open.from(), open.to()),
+                "at most " + PageWords.percent(mostLost(release, open))));
         for (Plant plant : targets(answer)) {
             BloomSpan bloom = BloomSpan.of(plant, answer.plan().outlook());
             rows.add(new MarkRow(
@@ -176,9 +189,10 @@ final class ReleasePage {
         return rows;
     }
 
-    private static double mostLost(ReleasePlan release) {
+    private static double mostLost(ReleasePlan release, ReleaseWindow span) {
         return release.curve().stream()
-                .filter(CurvePoint::inWindow)
+                .filter(point ->
+                        !point.date().isBefore(span.from()) && !point.date().isAfter(span.to()))
                 .mapToDouble(CurvePoint::cost)
                 .max()
                 .orElse(0);

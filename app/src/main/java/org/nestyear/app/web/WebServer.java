@@ -6,12 +6,8 @@ import java.time.Clock;
 import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.concurrent.CountDownLatch;
-import org.nestyear.app.service.PlanService;
 import org.nestyear.app.service.Refusal;
 import org.nestyear.app.service.SeasonDesk;
-import org.nestyear.core.plan.Planner;
-import org.nestyear.core.species.Catalogue;
-import org.nestyear.data.CatalogueFiles;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.WebApplicationType;
 import org.springframework.context.ConfigurableApplicationContext;
@@ -29,13 +25,10 @@ public final class WebServer {
      * Serves the pages until the program is stopped.
      *
      * @param arguments the words after {@code serve}
-     * @return 0 when stopped in good order, 2 when it could not start, told in one sentence on standard error
+     * @param out receives the address
+     * @param err receives messages
+     * @return 0 when stopped in good order, 2 when it could not start, told in one sentence
      */
-    public static int start(String[] arguments) {
-        return start(arguments, System.out, System.err);
-    }
-
-    /** As {@link #start(String[])}, with the answer and the messages written elsewhere. */
     public static int start(String[] arguments, PrintStream out, PrintStream err) {
         if (Arrays.asList(arguments).contains("--help")) {
             out.println(ServeOptions.USAGE);
@@ -46,7 +39,7 @@ public final class WebServer {
         try {
             options = ServeOptions.parse(arguments);
             Path home = DataFolder.make(DataFolder.of(System.getenv(), System.getProperty("user.home")));
-            running = launch(options, home, desk(home));
+            running = launch(options, home, SeasonDesk.at(home, Clock.system(ZoneId.systemDefault())));
         } catch (IllegalArgumentException | Refusal e) {
             err.println("nestyear: " + e.getMessage());
             return BAD_USAGE;
@@ -59,11 +52,6 @@ public final class WebServer {
         }
         running.awaitStop();
         return ANSWERED;
-    }
-
-    private static SeasonDesk desk(Path home) {
-        Catalogue catalogue = CatalogueFiles.load();
-        return SeasonDesk.at(home, new PlanService(catalogue, Planner::plan), Clock.system(ZoneId.systemDefault()));
     }
 
     /**

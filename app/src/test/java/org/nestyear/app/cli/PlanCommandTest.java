@@ -36,7 +36,7 @@ class PlanCommandTest {
                         "The rule of thumb says",
                         "and costs",
                         "The best fixed calendar date says",
-                        "WHAT TO EXPECT THEN",
+                        "WHAT TO EXPECT",
                         "FINDINGS",
                         "SOURCES",
                         "Fingerprint");

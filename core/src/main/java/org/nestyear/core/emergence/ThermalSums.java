@@ -20,18 +20,34 @@ public final class ThermalSums {
     public static ThermalSums ofHours(EmergenceSettings settings, double[] hourlyC) {
         int days = hourlyC.length / HOURS;
         double[] readiness = new double[days + 1];
+        for (int d = 0; d < days; d++) {
+            double sum = 0;
+            for (int h = d * HOURS; h < (d + 1) * HOURS; h++) {
+                sum += settings.readinessPerDay(hourlyC[h]);
+            }
+            readiness[d + 1] = readiness[d] + sum / HOURS;
+        }
+        return new ThermalSums(readiness, warmth(settings, hourlyC));
+    }
+
+    /** Sums of the other sex over the same hours; what both share is not worked out again. */
+    public ThermalSums ofOtherSex(EmergenceSettings own, EmergenceSettings other, double[] hourlyC) {
+        boolean same =
+                own.slope() == other.slope() && own.referenceC() == other.referenceC() && own.capC() == other.capC();
+        return same ? new ThermalSums(readiness, warmth(other, hourlyC)) : ofHours(other, hourlyC);
+    }
+
+    private static double[] warmth(EmergenceSettings settings, double[] hourlyC) {
+        int days = hourlyC.length / HOURS;
         double[] warmth = new double[days + 1];
         for (int d = 0; d < days; d++) {
-            double r = 0;
-            double w = 0;
+            double sum = 0;
             for (int h = d * HOURS; h < (d + 1) * HOURS; h++) {
-                r += settings.readinessPerDay(hourlyC[h]);
-                w += settings.warmthPerDay(hourlyC[h]);
+                sum += settings.warmthPerDay(hourlyC[h]);
             }
-            readiness[d + 1] = readiness[d] + r / HOURS;
-            warmth[d + 1] = warmth[d] + w / HOURS;
+            warmth[d + 1] = warmth[d] + sum / HOURS;
         }
-        return new ThermalSums(readiness, warmth);
+        return warmth;
     }
 
     /** Sums over {@code days} days at one temperature. */

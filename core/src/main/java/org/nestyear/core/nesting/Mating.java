@@ -9,13 +9,14 @@ public final class Mating {
      *
      * @param malesOut males out on each day, in bees
      * @param death share of males dying a day
+     * @param femalesOut females out on each day; days without any get a chance of 0
      * @param mated receives the chances; overwritten; as long as {@code malesOut}
      */
-    public static void chances(double[] malesOut, double death, double[] mated) {
+    public static void chances(double[] malesOut, double death, double[] femalesOut, double[] mated) {
         double about = 0;
         for (int d = 0; d < malesOut.length; d++) {
             about = about * (1 - death) + malesOut[d];
-            mated[d] = -Math.expm1(-about);
+            mated[d] = femalesOut[d] > 0 ? -Math.expm1(-about) : 0;
         }
     }
 }

@@ -65,7 +65,7 @@ final class MemberModel {
             }
         }
         femaleSums = ThermalSums.ofHours(settings.female(), cocoonC);
-        maleSums = ThermalSums.ofHours(settings.male(), cocoonC);
+        maleSums = femaleSums.ofOtherSex(settings.female(), settings.male(), cocoonC);
         femaleClock = new EmergenceClock(settings.female(), GRID);
         maleClock = new EmergenceClock(settings.male(), GRID);
         flight = FlightDays.of(settings.flight(), weather, hourlyC, sky);
@@ -134,7 +134,7 @@ final class MemberModel {
         maleClock.sharesByDay(maleSums, stock.storage(settings.male(), weather, release), maleDays);
         double f = femaleCocoons * (1 - cold.shareNotOut(Sex.FEMALE, chill));
         double m = maleCocoons * (1 - cold.shareNotOut(Sex.MALE, chill));
-        for (int d = 0; d < days.length; d++) {
+        for (int d = clear ? 0 : release; d < days.length; d++) {
             double coldByThen = chill + Math.max(0, coldDays[d] - coldDays[release]);
             double fit = days[d] > 0 ? f * cold.shareFit(coldByThen) : 0;
             females[d] = clear ? days[d] * fit : females[d] + days[d] * fit;
@@ -158,18 +158,18 @@ final class MemberModel {
                     stock.batch().males() * share[i],
                     i == 0);
         }
-        Mating.chances(males, settings.nesting().maleDeath(), mated);
+        Mating.chances(males, settings.nesting().maleDeath(), females, mated);
         for (int k = 0; k < values.length; k++) {
-            into[k] = score(values[k]);
+            into[k] = score(values[k], release[0]);
         }
     }
 
-    private Score score(FemaleValue value) {
+    private Score score(FemaleValue value, int from) {
         double daughters = 0;
         double cells = 0;
         double visits = 0;
         double settled = 0;
-        for (int d = 0; d < females.length; d++) {
+        for (int d = from; d < females.length; d++) {
             double out = females[d];
             if (out > 0) {
                 daughters += out * mated[d] * value.daughters(d);
@@ -216,7 +216,7 @@ final class MemberModel {
     /** The nesting season of the last scored release, day by day. */
     NestingResult nest(Stock stock, int release, int course) {
         comeOut(stock, release, stock.batch().females(), stock.batch().males(), true);
-        Mating.chances(males, settings.nesting().maleDeath(), mated);
+        Mating.chances(males, settings.nesting().maleDeath(), females, mated);
         return nest(values[course]);
     }
 

@@ -25,7 +25,7 @@ public final class ReleasePlanner {
     /** The upper end of that band; numerical. */
     private static final double NINE_TENTHS = 0.9;
     /** Draws of the parameters when years are few; numerical. */
-    private static final int DRAWS = 32;
+    private static final int DRAWS = 24;
 
     private final SeasonInputs inputs;
     private final ParameterTable table;

@@ -1,0 +1,44 @@
+package org.nestyear.app.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Every command on the page of the command line runs as it stands there. */
+class CommandLinePageTest {
+    private static final String START = "./nestyear ";
+    private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
+
+    @Test
+    void everyCommandOnThePageAnswers(@TempDir Path folder) throws IOException {
+        List<String> commands = new ArrayList<>(Files.readAllLines(Path.of("../docs/cli.md")).stream()
+                .filter(line -> line.startsWith(START))
+                .toList());
+        assertThat(commands).hasSizeGreaterThan(10);
+
+        for (String command : commands) {
+            Run run = Run.of(words(command.substring(START.length()), folder));
+
+            assertThat(run.exit()).as(command + "\n" + run.err()).isZero();
+            assertThat(run.out()).as(command).isNotBlank();
+        }
+    }
+
+    private static String[] words(String command, Path folder) {
+        List<String> words = new ArrayList<>();
+        Matcher matcher = WORD.matcher(command);
+        while (matcher.find()) {
+            String word = matcher.group(1) == null ? matcher.group(2) : matcher.group(1);
+            words.add(word.replace("my-season", folder.resolve("my-season").toString()));
+        }
+        return words.toArray(String[]::new);
+    }
+}
