@@ -7,13 +7,14 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.nestyear.app.service.OpenSeason;
 import org.nestyear.app.service.UnitSystem;
 import org.nestyear.app.service.Wording;
+import org.nestyear.core.advice.Finding;
 import org.nestyear.core.advice.Phrase;
 import org.nestyear.core.plan.Plan;
 import org.nestyear.core.release.Portion;
-import org.nestyear.core.release.ReleasePlan;
 import org.nestyear.core.release.ReleaseWindow;
 import org.nestyear.core.season.Goal;
 import org.nestyear.core.source.Parameter;
@@ -23,6 +24,7 @@ final class PageWords {
     private static final DateTimeFormatter SHORT_DAY = DateTimeFormatter.ofPattern("d\u00a0MMM", Locale.ENGLISH);
     private static final DateTimeFormatter STAMP =
             DateTimeFormatter.ofPattern("d\u00a0MMMM\u00a0uuuu, HH:mm", Locale.ENGLISH);
+    private static final Set<String> LOTS = Set.of("one-lot", "two-lots");
     private static final int MOST_DECIMALS = 4;
     private static final double WHOLE = 100;
 
@@ -132,41 +134,31 @@ final class PageWords {
         return years + ", run as " + number(plan.members(), 0) + " possible seasons.";
     }
 
-    /** What to put out when, and why in so many parts. */
-    List<String> portions(ReleasePlan release) {
+    /** What to put out when where there are two lots, and what the rules found on one lot or two. */
+    List<String> portions(Plan plan) {
         List<String> lines = new ArrayList<>();
-        if (release.releases().size() > 1) {
-            for (Portion portion : release.releases()) {
+        List<Portion> portions = plan.release().releases();
+        if (portions.size() > 1) {
+            for (Portion portion : portions) {
                 lines.add(number(portion.females(), 0) + " females and " + number(portion.males(), 0) + " males: about "
                         + day(portion.date()) + ".");
             }
         }
-        String reason = splitReason(release);
-        if (!reason.isEmpty()) {
-            lines.add(reason);
-        }
+        plan.findings().stream()
+                .filter(finding -> LOTS.contains(finding.id()))
+                .map(this::told)
+                .forEach(lines::add);
         return lines;
     }
 
-    private static String splitReason(ReleasePlan release) {
-        String much = percent(Math.abs(release.splitGain()));
-        return switch (release.splitReason()) {
-            case "small-stock" -> "One release: the stock is too small to divide.";
-            case "own-time" -> "One release: these bees choose their own day.";
-            case "too-late-to-hold" -> "One release: it is too late to hold any back.";
-            case "insurance-too-dear" ->
-                "One release: a part held back as insurance would "
-                        + (release.splitGain() < 0 ? "cost " + much + " on average." : "cost too much on average.");
-            case "tunnels-run-out" ->
-                release.releases().size() > 1
-                        ? "Two releases, because tunnels run out when all fly at once; that wins " + much
-                                + " on average."
-                        : "";
-            case "insurance" ->
-                "The part held back is insurance against a cold spell or a spray, not a gain: on average it "
-                        + (release.splitGain() < 0 ? "costs " : "wins ") + much + ".";
-            default -> "";
-        };
+    private String told(Finding finding) {
+        Phrase observed = finding.observed();
+        String measure = observed == null ? "" : sentence(say(observed)) + " ";
+        return say(finding.what()) + " " + measure + say(finding.action());
+    }
+
+    private static String sentence(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
     }
 
     /** The name of an aim. */

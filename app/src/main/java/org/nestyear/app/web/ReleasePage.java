@@ -50,7 +50,7 @@ final class ReleasePage {
                 head,
                 words.season(season),
                 words.headline(plan),
-                words.portions(release),
+                words.portions(plan),
                 PageWords.founded(plan),
                 List.of(Goal.BOTH, Goal.BROOD, Goal.BLOOM).stream()
                         .map(goal -> aim(goal, release))

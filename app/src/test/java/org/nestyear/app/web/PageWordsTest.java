@@ -6,17 +6,16 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.nestyear.app.service.OpenSeason;
 import org.nestyear.app.service.SeasonDesk;
+import org.nestyear.core.advice.Finding;
 import org.nestyear.core.plan.Plan;
 import org.nestyear.core.release.CurvePoint;
 import org.nestyear.core.release.Edge;
-import org.nestyear.core.release.ReleasePlan;
 import org.nestyear.core.release.ReleaseWindow;
 import org.nestyear.core.season.BloomDates;
 import org.nestyear.core.season.Plant;
@@ -58,10 +57,7 @@ class PageWordsTest {
         assertThat(view.basis()).hasSameSizeAs(plan().basis());
         assertThat(view.aims()).extracting(ReleaseView.Aim::word).containsExactly("both", "brood", "bloom");
         assertThat(view.aims().stream().filter(ReleaseView.Aim::chosen)).hasSize(1);
-        // A label never breaks between its words.
-        assertThat(view.widePicture().replace('\u00a0', ' '))
-                .contains("rule of thumb, ")
-                .contains("apple in bloom, 20 Apr–8 May");
+        assertThat(view.widePicture()).contains("rule of thumb, ").contains("apple in bloom, 20\u00a0Apr–8\u00a0May");
     }
 
     @Test
@@ -130,31 +126,25 @@ class PageWordsTest {
     }
 
     @Test
-    void noReasonForOneOrTwoReleasesIsLeftUnsaid() {
-        ReleasePlan release = plan().release();
+    void oneLotOrTwoIsToldInTheWordsOfItsFinding() {
+        Finding finding = plan().findings().stream()
+                .filter(f -> f.id().endsWith("-lot") || f.id().endsWith("-lots"))
+                .findFirst()
+                .orElseThrow();
         PageWords words = PageWords.of(plan());
-        for (String reason : List.of(
-                "small-stock", "own-time", "too-late-to-hold", "tunnels-run-out", "insurance", "insurance-too-dear")) {
-            ReleasePlan with = new ReleasePlan(
-                    release.goal(),
-                    release.curve(),
-                    release.window(),
-                    release.notRuledOut(),
-                    release.windowsByGoal(),
-                    release.releases(),
-                    reason,
-                    -0.07,
-                    release.ruleOfThumb(),
-                    release.fixedDate(),
-                    release.sensitivities(),
-                    release.shareCapped(),
-                    release.missedBloom());
-            List<String> lines = words.portions(with);
-            assertThat(lines.get(lines.size() - 1)).as(reason).matches("(One|Two|The part).*\\.");
-        }
-        release.sensitivities()
-                .forEach(s -> assertThat(PageWords.sensitivity(s.id()))
-                        .isNotEqualTo(s.id().replace('-', ' ').toLowerCase(Locale.ROOT)));
+        List<String> lines = words.portions(plan());
+        int lots = plan().release().releases().size();
+        assertThat(lines).hasSize(lots > 1 ? lots + 1 : 1);
+        assertThat(lines.get(lines.size() - 1))
+                .startsWith(words.say(finding.what()))
+                .endsWith(words.say(finding.action()));
+    }
+
+    @Test
+    void everythingThatCouldBeOtherwiseIsSaidInWords() {
+        assertThat(plan().release().sensitivities())
+                .hasSize(4)
+                .allSatisfy(s -> assertThat(PageWords.sensitivity(s.id())).isNotEqualTo(s.id().replace('-', ' ')));
     }
 
     private static String cost(String typed) {
