@@ -173,7 +173,7 @@ final class PlanText {
         rows.add(row("half the females out", outlook.halfFemales()));
         rows.add(row("most females out", outlook.mostFemales()));
         rows.add(row("middle of target bloom", outlook.targetBloom()));
-        rows.add(row("last nesting", outlook.lastNesting()));
+        rows.add(row("nesting all but over", outlook.lastNesting()));
         page.table(0, rows);
         page.paragraph(0, "Early and late: one year in ten is earlier, one in ten later.");
         page.paragraph(0, ReleaseWords.brood(outlook));

@@ -94,7 +94,7 @@ final class JobsPage {
                 sight("Half the females are out", outlook.halfFemales()),
                 sight("Nine tenths of the females are out", outlook.mostFemales()),
                 sight("Middle of the bloom you aim for", outlook.targetBloom()),
-                sight("Fewer than one settled female in twenty still nests", outlook.lastNesting()));
+                sight("Nesting is all but over", outlook.lastNesting()));
     }
 
     private Sight sight(String name, DateRange range) {

@@ -1,6 +1,5 @@
 package org.nestyear.checks.architecture;
 
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -12,10 +11,6 @@ import java.util.Set;
  * {@code org.nestyear}. To add a package, add a row with its reason; there are no exemptions.
  */
 final class PackageTable {
-    /** Rows that may still be without a class; everything else must match one. To be emptied before the release. */
-    static final Set<String> EXPECTED_SOON = names(
-            "core.stats core.winter core.bloom core.emergence core.flight core.nesting data records app.service app.export app.cli app.picture app.web");
-
     private static final Set<String> GROUND = Set.of("core.source", "core.place", "core.stats");
     private static final Set<String> WORLD = with(GROUND, "core.weather", "core.sun", "core.species");
     private static final Set<String> SEASON = with(WORLD, "core.season");
@@ -63,18 +58,11 @@ final class PackageTable {
             row("app.service", with(PLAN, "data", "records"), "the one use-case layer: every face asks here")
                     .jars("org.springframework.transaction", "org.springframework.dao", "org.slf4j")
                     .withWholeJdk(),
-            row("app.export", PLAN, "an export turns a result into bytes and fetches nothing itself")
-                    .jars("com.openhtmltopdf", "org.apache.pdfbox", "com.google.zxing", "biweekly", "gg.jte")
-                    .jars("tools.jackson")
-                    .withWholeJdk(),
-            row("app.cli", with(PLAN, "app.service", "app.export"), "a face: asks the service, never files or tables")
+            row("app.cli", with(PLAN, "app.service"), "a face: asks the service, never files or tables")
                     .jars("picocli", "tools.jackson")
                     .withWholeJdk(),
             row("app.picture", PLAN, "draws values as text; the same drawing serves page and paper"),
-            row(
-                            "app.web",
-                            with(PLAN, "app.service", "app.export", "app.picture"),
-                            "a face: asks the service, never files or tables")
+            row("app.web", with(PLAN, "app.service", "app.picture"), "a face: asks the service, never files or tables")
                     .jars("org.springframework", "jakarta.servlet", "gg.jte", "tools.jackson", "org.slf4j")
                     .withWholeJdk(),
             row("app", with(FILES, "app.service", "app.cli", "app.web"), "starts the program and wires the faces")
@@ -94,11 +82,6 @@ final class PackageTable {
 
     private static Row row(String name, Set<String> uses, String reason) {
         return new Row(name, uses, Set.of(), false, reason);
-    }
-
-    /** Names parted by blanks; an empty text holds none. */
-    private static Set<String> names(String text) {
-        return text.isBlank() ? Set.of() : Set.copyOf(Arrays.asList(text.strip().split("\\s+", -1)));
     }
 
     private static Set<String> with(Set<String> names, String... more) {
