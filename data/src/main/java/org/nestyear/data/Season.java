@@ -22,6 +22,8 @@ public record Season(
         List<Position> speciesAt,
         List<WeatherFile> weather,
         @Nullable WeatherFile forecast) {
+    private static final String LEAFCUTTER_GENUS = "Megachile";
+
     public Season {
         speciesAt = List.copyOf(speciesAt);
         weather = List.copyOf(weather);
@@ -30,11 +32,14 @@ public record Season(
     /** The fault of a batch whose species is not among the known Latin names; batches count from 0. */
     public DataFault unknownSpecies(int batch, Collection<String> known) {
         String given = inputs.batches().get(batch).species();
-        String nearest = NearestWord.find(given, known);
+        boolean leafcutter = given.startsWith(LEAFCUTTER_GENUS);
+        String nearest = leafcutter ? null : NearestWord.find(given, known);
         return new DataFault(
                 FaultCode.SEASON_SPECIES,
                 speciesAt.get(batch),
-                "\"" + given + "\" is not a species of the catalogue",
+                leafcutter
+                        ? "\"" + given + "\" is a leafcutter bee, and this version plans mason bees only"
+                        : "\"" + given + "\" is not a species of the catalogue",
                 "one of " + String.join(", ", known),
                 nearest == null ? "" : "\"" + nearest + "\" was meant");
     }

@@ -1,6 +1,5 @@
 package org.nestyear.checks.architecture;
 
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -83,11 +82,6 @@ final class PackageTable {
 
     private static Row row(String name, Set<String> uses, String reason) {
         return new Row(name, uses, Set.of(), false, reason);
-    }
-
-    /** Names parted by blanks; an empty text holds none. */
-    private static Set<String> names(String text) {
-        return text.isBlank() ? Set.of() : Set.copyOf(Arrays.asList(text.strip().split("\\s+", -1)));
     }
 
     private static Set<String> with(Set<String> names, String... more) {

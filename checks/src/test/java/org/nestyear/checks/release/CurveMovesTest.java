@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.time.MonthDay;
-import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.nestyear.core.plan.Plan;
@@ -171,7 +170,7 @@ class CurveMovesTest {
                 .isAfter(enough.outlook().halfFemales().middle());
     }
 
-    /** Bees at outdoor warmth choose their own day: once they must be out there, waiting longer can win nothing. */
+    /** Bees at outdoor warmth choose their own day, so there is nothing to hold back and nothing to ask again. */
     @Test
     void beesKeptOutdoorsAreNotSplit() {
         Draft draft = Draft.washington(YEARS);
@@ -179,6 +178,6 @@ class CurveMovesTest {
         Plan plan = draft.plan();
         assertThat(plan.release().releases()).hasSize(1);
         assertThat(plan.release().splitReason()).isEqualTo("own-time");
-        assertThat(List.copyOf(plan.jobs())).noneMatch(job -> job.id().equals("ask-again"));
+        assertThat(plan.jobs()).noneMatch(job -> job.id().equals("ask-again"));
     }
 }

@@ -57,7 +57,7 @@ public final class Draft {
         this.today = today;
     }
 
-    /** All 43 years, planned on the day after their end's winter: 1 February 2013. */
+    /** All 43 years to the end of 2012, planned on 1 February 2013. */
     public static Draft washington() {
         return new Draft(ReferenceWeather.washington(), LocalDate.of(2013, 2, 1));
     }

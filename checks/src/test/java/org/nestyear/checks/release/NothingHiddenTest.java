@@ -145,6 +145,18 @@ class NothingHiddenTest {
         }
     }
 
+    /** One year tells nothing of how years differ: it rules nothing out, and still names a window to act on. */
+    @Test
+    void oneYearRulesNothingOut() {
+        Plan plan = Draft.washington(1).plan();
+        List<CurvePoint> curve = plan.release().curve();
+        assertThat(plan.realYears()).isEqualTo(1);
+        assertThat(plan.release().notRuledOut().from()).isEqualTo(curve.get(0).date());
+        assertThat(plan.release().notRuledOut().to())
+                .isEqualTo(curve.get(curve.size() - 1).date());
+        assertThat(days(plan.release().window())).isBetween(5L, curve.size() - 1L);
+    }
+
     private static Finding finding(Plan plan, String id) {
         return plan.findings().stream()
                 .filter(f -> f.id().equals(id))

@@ -40,7 +40,7 @@ final class PresentRange {
         if (!holds(species, site)) {
             String where = Stream.of("range", "range2")
                     .filter(box -> species.parameters().has(box + "_lat_low"))
-                    .map(box -> species.parameters().get(box + "_lat_low").note())
+                    .map(box -> species.parameters().get(box + "_lat_low").locator())
                     .distinct()
                     .collect(Collectors.joining("; "));
             throw new NoAnswerException(
