@@ -42,6 +42,7 @@ final class FileReportJson {
         });
         json.texts("columns", days.columns());
         json.texts("ignored_columns", days.ignored());
+        json.texts("notes", days.notes());
     }
 
     private static void season(JsonText json, SeasonInputs season) {

@@ -64,6 +64,7 @@ final class FileReportText {
                 + words.dateWithYear(days.first()) + " to " + words.dateWithYear(days.last()) + ".");
         lines.add("Columns: " + String.join(", ", days.columns())
                 + (days.ignored().isEmpty() ? "." : "; not used: " + String.join(", ", days.ignored()) + "."));
+        lines.addAll(days.notes());
         lines.add(
                 days.completeYears().isEmpty()
                         ? "No calendar year is complete."

@@ -22,8 +22,8 @@ import org.nestyear.data.SeasonCheck;
 import org.nestyear.data.SeasonFile;
 import org.nestyear.data.TextSource;
 import org.nestyear.data.WeatherCheck;
-import org.nestyear.data.WeatherCsv;
 import org.nestyear.data.WeatherFile;
+import org.nestyear.data.WeatherFiles;
 
 /** Looks a weather or season file over without planning anything. */
 public final class FileCheck {
@@ -60,27 +60,29 @@ public final class FileCheck {
         }
         Set<String> columns = new LinkedHashSet<>();
         Set<String> ignored = new LinkedHashSet<>();
+        List<String> notes = new ArrayList<>();
         for (WeatherFile file : season.weather()) {
             columns.addAll(file.columns());
             ignored.addAll(file.ignored());
+            file.notes().forEach(note -> notes.add(file.name() + ": " + note));
         }
         return new FileReport(
                 source.name(),
                 "season",
-                days(season.inputs().weather(), List.copyOf(columns), List.copyOf(ignored)),
+                days(season.inputs().weather(), List.copyOf(columns), List.copyOf(ignored), notes),
                 season.inputs(),
                 refusals(faults),
                 0);
     }
 
     private static FileReport weather(TextSource source) {
-        WeatherCheck check = WeatherCsv.check(source);
+        WeatherCheck check = WeatherFiles.check(source);
         refuseMissing(source, check.faults());
         WeatherFile file = check.file();
         return new FileReport(
                 source.name(),
                 "weather",
-                file == null ? null : days(file.record(), file.columns(), file.ignored()),
+                file == null ? null : days(file.record(), file.columns(), file.ignored(), file.notes()),
                 null,
                 refusals(check.faults()),
                 check.moreFaults());
@@ -96,7 +98,8 @@ public final class FileCheck {
         }
     }
 
-    private static FileReport.Days days(WeatherRecord record, List<String> columns, List<String> ignored) {
+    private static FileReport.Days days(
+            WeatherRecord record, List<String> columns, List<String> ignored, List<String> notes) {
         Set<Integer> years = new TreeSet<>();
         int measured = 0;
         for (DailyWeather day : record.days()) {
@@ -107,7 +110,8 @@ public final class FileCheck {
         }
         List<Integer> complete =
                 years.stream().filter(year -> isComplete(record, year)).toList();
-        return new FileReport.Days(record.first(), record.last(), measured, complete, record.gaps(), columns, ignored);
+        return new FileReport.Days(
+                record.first(), record.last(), measured, complete, record.gaps(), columns, ignored, notes);
     }
 
     private static boolean isComplete(WeatherRecord record, int year) {

@@ -37,6 +37,7 @@ public record FileReport(
      * @param gaps runs of days without both temperatures
      * @param columns columns in use, each with the unit it was read in
      * @param ignored headings that were not used
+     * @param notes sentences on what was left out or taken differently, mostly none
      */
     public record Days(
             LocalDate first,
@@ -45,12 +46,14 @@ public record FileReport(
             List<Integer> completeYears,
             List<Gap> gaps,
             List<String> columns,
-            List<String> ignored) {
+            List<String> ignored,
+            List<String> notes) {
         public Days {
             completeYears = List.copyOf(completeYears);
             gaps = List.copyOf(gaps);
             columns = List.copyOf(columns);
             ignored = List.copyOf(ignored);
+            notes = List.copyOf(notes);
         }
     }
 }

@@ -10,8 +10,8 @@ import org.nestyear.core.weather.HourlyTemperatures;
 import org.nestyear.core.weather.WeatherRecord;
 import org.nestyear.data.DataFault;
 import org.nestyear.data.TextSource;
-import org.nestyear.data.WeatherCsv;
 import org.nestyear.data.WeatherFile;
+import org.nestyear.data.WeatherFiles;
 
 /** Hourly temperatures of a station from the day cocoons are put out. */
 final class OutdoorHours {
@@ -36,7 +36,7 @@ final class OutdoorHours {
     static OutdoorHours read(EmergeQuestion.Weather weather) {
         WeatherFile file;
         try {
-            file = WeatherCsv.read(TextSource.ofFile(weather.file()));
+            file = WeatherFiles.read(TextSource.ofFile(weather.file()));
         } catch (DataFault fault) {
             throw Refusal.of(fault);
         }

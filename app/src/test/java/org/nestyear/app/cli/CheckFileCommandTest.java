@@ -2,8 +2,11 @@ package org.nestyear.app.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.nestyear.app.JsonSchemas;
@@ -28,6 +31,28 @@ class CheckFileCommandTest {
                           2015-03-07 to 2015-03-08 (2 days)
                           2015-03-10 (1 day)
                         """);
+    }
+
+    /** Invented values in a layout of GHCN-Daily, one of them marked as failed. */
+    @Test
+    void whatAStationFileLeavesOutIsSaid(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("station.csv");
+        Files.writeString(file, """
+                XX000000001,20150203,TMAX,78,,,X,2400
+                XX000000001,20150203,TMIN,-15,,,X,2400
+                XX000000001,20150204,TMAX,678,,I,X,2400
+                XX000000001,20150204,TMIN,3,,,X,2400
+                """);
+
+        Run run = Run.of("check-file", file.toString());
+
+        assertThat(run.exit()).isZero();
+        assertThat(run.out())
+                .contains(
+                        ": no fault.",
+                        "Weather: 1 days with both temperatures",
+                        "1 value left out that failed a check of the service: 1 marked I (internal inconsistency).");
+        assertThat(Run.of("check-file", file.toString(), "--json").out()).contains("\"notes\":[\"1 value left out");
     }
 
     @Test
