@@ -2,6 +2,7 @@ package org.nestyear.core.advice;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.nestyear.core.bloom.PastBloom;
 import org.nestyear.core.release.Outlook;
 import org.nestyear.core.release.Portion;
 import org.nestyear.core.release.ReleasePlan;
@@ -20,12 +21,20 @@ import org.nestyear.core.weather.Gap;
  * @param species the bees
  * @param release the computed releases
  * @param outlook what to expect after them
+ * @param pastBlooms what the dates of past years give, for each plant that has some
  * @param realYears real weather years behind the answer
  * @param gaps runs of missing days that were filled
  */
 public record Situation(
-        SeasonInputs inputs, Species species, ReleasePlan release, Outlook outlook, int realYears, List<Gap> gaps) {
+        SeasonInputs inputs,
+        Species species,
+        ReleasePlan release,
+        Outlook outlook,
+        List<PastBloom> pastBlooms,
+        int realYears,
+        List<Gap> gaps) {
     public Situation {
+        pastBlooms = List.copyOf(pastBlooms);
         gaps = List.copyOf(gaps);
     }
 

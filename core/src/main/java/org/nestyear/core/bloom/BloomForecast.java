@@ -28,8 +28,24 @@ public final class BloomForecast {
             BloomSettings settings,
             List<SeasonWeather> ensemble,
             LocalDate today) {
+        this(plants, community, settings, ensemble, today, PastBlooms.none());
+    }
+
+    /**
+     * The same for plants of which some have dates of past years.
+     *
+     * @param past the models chosen for those plants
+     * @throws IllegalArgumentException if a plant's bloom hangs on such dates and no model was chosen for it
+     */
+    public BloomForecast(
+            List<Plant> plants,
+            @Nullable CommunityBloom community,
+            BloomSettings settings,
+            List<SeasonWeather> ensemble,
+            LocalDate today,
+            PastBlooms past) {
         for (Plant plant : plants) {
-            (plant.target() ? targets : others).add(new PlantForecast(plant, settings, ensemble, today));
+            (plant.target() ? targets : others).add(new PlantForecast(plant, settings, ensemble, today, past));
         }
         this.community = community;
         this.settings = settings;

@@ -5,6 +5,7 @@ import java.util.List;
 import org.nestyear.core.advice.Finding;
 import org.nestyear.core.advice.Job;
 import org.nestyear.core.advice.Phrase;
+import org.nestyear.core.bloom.PastBloom;
 import org.nestyear.core.release.Outlook;
 import org.nestyear.core.release.ReleasePlan;
 import org.nestyear.core.source.Parameter;
@@ -18,6 +19,7 @@ import org.nestyear.core.species.Species;
  * @param today the day the plan was made for
  * @param release when, how many, and what other dates cost
  * @param outlook what to expect after the release, day by day over the weather years
+ * @param pastBlooms what the dates of past years give, for each plant that has some
  * @param jobs things to do, in order of their windows
  * @param findings what the rules found, most pressing first
  * @param realYears how many real weather years stand behind it
@@ -30,12 +32,14 @@ public record Plan(
         LocalDate today,
         ReleasePlan release,
         Outlook outlook,
+        List<PastBloom> pastBlooms,
         List<Job> jobs,
         List<Finding> findings,
         int realYears,
         int members,
         List<Parameter> basis) {
     public Plan {
+        pastBlooms = List.copyOf(pastBlooms);
         jobs = List.copyOf(jobs);
         findings = List.copyOf(findings);
         basis = List.copyOf(basis);

@@ -47,7 +47,14 @@ public final class Planner {
         ReleasePlanner planner = new ReleasePlanner(merged, known.weather(), species.parameters(), read);
         ReleasePlan release = planner.plan();
         Situation situation =
-                new Situation(merged, species, release, planner.outlook(), planner.realYears(), gaps(known));
+                new Situation(
+                merged,
+                species,
+                release,
+                planner.outlook(),
+                planner.pastBlooms(),
+                planner.realYears(),
+                gaps(known));
         List<Job> jobs = Rules.jobs().stream()
                 .flatMap(rule -> rule.find(situation).stream())
                 .sorted(Comparator.comparing(Job::from).thenComparing(Job::to))
@@ -62,6 +69,7 @@ public final class Planner {
                 inputs.today(),
                 release,
                 situation.outlook(),
+                situation.pastBlooms(),
                 jobs,
                 findings,
                 planner.realYears(),

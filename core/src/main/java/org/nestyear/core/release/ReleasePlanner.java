@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.nestyear.core.bloom.PastBloom;
 import org.nestyear.core.season.Goal;
 import org.nestyear.core.season.SeasonInputs;
 import org.nestyear.core.source.ParameterReader;
@@ -75,6 +76,11 @@ public final class ReleasePlanner {
     /** How many possible seasons were run: weather members times courses of bloom. */
     public int seasons() {
         return outcomes.seasons();
+    }
+
+    /** The plants with dates of past years, each with the model chosen for its bloom. */
+    public List<PastBloom> pastBlooms() {
+        return setup.pastBlooms().list();
     }
 
     /** True when the years are too few for paired differences alone. */

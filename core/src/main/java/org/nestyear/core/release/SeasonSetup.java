@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.nestyear.core.bloom.BloomForecast;
+import org.nestyear.core.bloom.PastBlooms;
 import org.nestyear.core.flight.SkyHours;
 import org.nestyear.core.season.Batch;
 import org.nestyear.core.season.SeasonFrame;
@@ -25,6 +26,7 @@ final class SeasonSetup {
     private final WeatherEnsemble ensemble;
     private final WeatherEnsemble pastYears;
     private final Stock stock;
+    private final PastBlooms pastBlooms;
     private final Candidates candidates;
     private final SkyHours sky;
     private final List<double[]> hourly;
@@ -57,6 +59,13 @@ final class SeasonSetup {
         SeasonWeather first = ensemble.members().get(0);
         sky = SkyHours.of(first.date(0), first.days(), inputs.site().latitudeDeg());
         hourly = hourly(ensemble);
+        pastBlooms = PastBlooms.of(
+                inputs.plants(),
+                inputs.weather().upTo(inputs.today()).orElse(known),
+                known,
+                inputs.site().latitudeDeg(),
+                ensemble.members(),
+                parameters);
         candidates = candidates(parameters, bloom(settings));
     }
 
@@ -90,7 +99,16 @@ final class SeasonSetup {
 
     BloomForecast bloom(ModelSettings settings) {
         return new BloomForecast(
-                inputs.plants(), inputs.community(), settings.bloom(), ensemble.members(), inputs.today());
+                inputs.plants(),
+                inputs.community(),
+                settings.bloom(),
+                ensemble.members(),
+                inputs.today(),
+                pastBlooms);
+    }
+
+    PastBlooms pastBlooms() {
+        return pastBlooms;
     }
 
     /** This season's members under the given settings, other bloom at {@code communityFactor} times its level. */

@@ -1,5 +1,8 @@
 package org.nestyear.core.season;
 
+import java.time.LocalDate;
+import java.util.List;
+
 /**
  * A plant in reach.
  *
@@ -7,5 +10,15 @@ package org.nestyear.core.season;
  * @param coverM2 area of its crown or stand, m², 0 when not told
  * @param target whether the keeper wants bees in its bloom
  * @param bloom when it blooms
+ * @param pastBloom days of full bloom in past years as the keeper wrote them down, one a year
  */
-public record Plant(String name, double coverM2, boolean target, BloomDates bloom) {}
+public record Plant(String name, double coverM2, boolean target, BloomDates bloom, List<LocalDate> pastBloom) {
+    public Plant {
+        pastBloom = List.copyOf(pastBloom);
+    }
+
+    /** A plant without dates of past years. */
+    public Plant(String name, double coverM2, boolean target, BloomDates bloom) {
+        this(name, coverM2, target, bloom, List.of());
+    }
+}

@@ -1,6 +1,8 @@
 package org.nestyear.core.season;
 
 import java.time.LocalDate;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.Optional;
 import java.util.function.Function;
 import org.nestyear.core.weather.DailyWeather;
@@ -16,19 +18,30 @@ public final class SeasonWeather {
     private final double[] minC;
     private final double[] maxC;
     private final double[] rainMm;
+    private final double[] leadMinC;
+    private final double[] leadMaxC;
 
     private SeasonWeather(
-            SeasonFrame frame, int sourceYear, int firstIndex, double[] minC, double[] maxC, double[] rainMm) {
+            SeasonFrame frame,
+            int sourceYear,
+            int firstIndex,
+            double[] minC,
+            double[] maxC,
+            double[] rainMm,
+            Deque<DailyWeather> lead) {
         this.frame = frame;
         this.sourceYear = sourceYear;
         this.firstIndex = firstIndex;
         this.minC = minC;
         this.maxC = maxC;
         this.rainMm = rainMm;
+        this.leadMinC = lead.stream().mapToDouble(DailyWeather::minC).toArray();
+        this.leadMaxC = lead.stream().mapToDouble(DailyWeather::maxC).toArray();
     }
 
     /**
-     * Puts a season together day by day.
+     * Puts a season together day by day. Days before the first one wanted are kept apart as its lead, as far back as they
+     * are known without a gap: chill is counted from autumn on, while the bees are looked at only later.
      *
      * @param from first day wanted; the season runs from there to its end
      * @param dayOf gives the weather of a date of the season, if known
@@ -50,7 +63,20 @@ public final class SeasonWeather {
             max[i] = day.get().maxC();
             rain[i] = day.get().rainMm();
         }
-        return Optional.of(new SeasonWeather(frame, sourceYear, first, min, max, rain));
+        return Optional.of(new SeasonWeather(frame, sourceYear, first, min, max, rain, lead(frame, first, dayOf)));
+    }
+
+    private static Deque<DailyWeather> lead(
+            SeasonFrame frame, int first, Function<LocalDate, Optional<DailyWeather>> dayOf) {
+        Deque<DailyWeather> lead = new ArrayDeque<>();
+        for (int i = first - 1; i >= 0; i--) {
+            Optional<DailyWeather> day = dayOf.apply(frame.date(i));
+            if (day.isEmpty() || !day.get().hasTemperatures()) {
+                break;
+            }
+            lead.addFirst(day.get());
+        }
+        return lead;
     }
 
     /** Days held. */
@@ -91,5 +117,15 @@ public final class SeasonWeather {
     /** Daily rain, mm; NaN where not measured. */
     public double[] rainMm() {
         return rainMm;
+    }
+
+    /** Daily minimum of the unbroken days before the first one held, °C; at most back to the season's beginning. */
+    public double[] leadMinC() {
+        return leadMinC;
+    }
+
+    /** Daily maximum of the same days, °C. */
+    public double[] leadMaxC() {
+        return leadMaxC;
     }
 }

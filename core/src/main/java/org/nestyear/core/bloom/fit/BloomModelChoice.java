@@ -1,9 +1,11 @@
 package org.nestyear.core.bloom.fit;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.nestyear.core.source.ParameterReader;
 import org.nestyear.core.stats.NormalQuantiles;
@@ -34,12 +36,27 @@ public final class BloomModelChoice {
         priorErrorDays = bloomModels.value("prior_error_days");
     }
 
+    /** From how many dates on something is fitted. */
+    public int leastYears() {
+        return limits.leastYears();
+    }
+
     /**
-     * The model for a plant.
+     * The model for a plant, of any kind.
      *
      * @param years its dates, each year once, any number
      */
     public BloomChoice choose(List<BloomYear> years) {
+        return choose(years, EnumSet.allOf(BloomKind.class));
+    }
+
+    /**
+     * The model for a plant, of the kinds that can be run where it is needed.
+     *
+     * @param years its dates, each year once, any number
+     * @param kinds what may be chosen; the mean date always may
+     */
+    public BloomChoice choose(List<BloomYear> years, Set<BloomKind> kinds) {
         if (years.size() < limits.leastYears()) {
             double tenth = NormalQuantiles.midpoints(TENTHS)[0];
             return new BloomChoice(
@@ -51,7 +68,7 @@ public final class BloomModelChoice {
                     tenth * priorErrorDays,
                     -tenth * priorErrorDays);
         }
-        List<ModelScore> scores = scores(years);
+        List<ModelScore> scores = scores(years, kinds);
         ModelScore rival = scores.get(0);
         ModelScore best = rival;
         double bestRatio = 1;
@@ -76,10 +93,12 @@ public final class BloomModelChoice {
     }
 
     /** Every kind of model on years left out one by one; the mean date first. */
-    public List<ModelScore> scores(List<BloomYear> years) {
+    private List<ModelScore> scores(List<BloomYear> years, Set<BloomKind> kinds) {
         List<ModelScore> scores = new ArrayList<>();
         for (BloomKind kind : BloomKind.values()) {
-            scores.add(leaveOneOut(kind, years));
+            if (kind == BloomKind.MEAN_DATE || kinds.contains(kind)) {
+                scores.add(leaveOneOut(kind, years));
+            }
         }
         return scores;
     }

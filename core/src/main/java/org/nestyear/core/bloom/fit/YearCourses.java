@@ -81,9 +81,19 @@ public final class YearCourses {
                 days.stream().mapToDouble(DailyWeather::maxC).toArray()));
     }
 
-    /** The course of one member of an ensemble. */
+    /** The course of one member of an ensemble, with the days that lead up to it. */
     public YearCourse of(SeasonWeather member) {
-        return of(dayOne(member.frame().year()), member.date(0), member.minC(), member.maxC());
+        return of(
+                dayOne(member.frame().year()),
+                member.date(0).minusDays(member.leadMinC().length),
+                joined(member.leadMinC(), member.minC()),
+                joined(member.leadMaxC(), member.maxC()));
+    }
+
+    private static double[] joined(double[] before, double[] after) {
+        double[] all = Arrays.copyOf(before, before.length + after.length);
+        System.arraycopy(after, 0, all, before.length, after.length);
+        return all;
     }
 
     private static boolean measured(WeatherRecord record, LocalDate date) {
