@@ -37,10 +37,16 @@ public final class CatalogueFiles {
         Map<String, Source> sources = sources(everything);
         Map<String, ParameterTable> tables = new LinkedHashMap<>();
         List<Species> species = new ArrayList<>();
+        // A plan chooses bloom models too, and lists the numbers it read for that among its own.
+        ParameterTable models = table("bloom_models", sources, tables, everything)
+                .completedBy(table("spring_index", sources, tables, everything));
         for (NamedCsvRecord row : rows("species.csv", everything)) {
             ParameterTable own = table(row.getField("table"), sources, tables, everything);
             ParameterTable general = table(row.getField("general"), sources, tables, everything);
-            species.add(new Species(row.getField("latin_name"), row.getField("common_name"), own.completedBy(general)));
+            species.add(new Species(
+                    row.getField("latin_name"),
+                    row.getField("common_name"),
+                    own.completedBy(general).completedBy(models)));
         }
         return new Catalogue(species, digest(everything));
     }

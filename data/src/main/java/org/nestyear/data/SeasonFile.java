@@ -14,7 +14,6 @@ import org.nestyear.core.season.Goal;
 import org.nestyear.core.season.Nests;
 import org.nestyear.core.season.Plant;
 import org.nestyear.core.season.SeasonInputs;
-import org.tomlj.Toml;
 import org.tomlj.TomlArray;
 import org.tomlj.TomlParseResult;
 import org.tomlj.TomlPosition;
@@ -81,7 +80,7 @@ public final class SeasonFile {
     }
 
     private @Nullable Season read() {
-        TomlParseResult toml = Toml.parse(source.text());
+        TomlParseResult toml = TomlText.parse(source.text());
         if (toml.hasErrors()) {
             toml.errors().forEach(error -> faults.add(SeasonSyntax.fault(error, source)));
             return null;
@@ -121,7 +120,7 @@ public final class SeasonFile {
     }
 
     private List<Plant> plants(List<SeasonTable> tables, LocalDate today) {
-        List<Plant> plants = attemptAll(tables, table -> SeasonParts.plant(table, today));
+        List<Plant> plants = attemptAll(tables, table -> PlantPart.of(table, today));
         if (!plants.isEmpty()
                 && plants.size() == tables.size()
                 && plants.stream().noneMatch(Plant::target)) {

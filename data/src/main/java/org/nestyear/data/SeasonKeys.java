@@ -37,7 +37,8 @@ final class SeasonKeys {
                         "from",
                         "base_c",
                         "degree_days",
-                        "days_open"));
+                        "days_open",
+                        "past_bloom"));
         tables.put("community", List.of("from", "peak", "to", "level"));
         tables.put("aim", List.of("goal", "today"));
         return tables;

@@ -2,7 +2,6 @@ package org.nestyear.data;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.MonthDay;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -12,11 +11,9 @@ import java.util.Set;
 import org.nestyear.core.place.HorizonPoint;
 import org.nestyear.core.place.Site;
 import org.nestyear.core.season.Batch;
-import org.nestyear.core.season.BloomDates;
 import org.nestyear.core.season.CommunityBloom;
 import org.nestyear.core.season.NestKind;
 import org.nestyear.core.season.Nests;
-import org.nestyear.core.season.Plant;
 import org.nestyear.core.season.Wintered;
 import org.tomlj.TomlArray;
 
@@ -26,7 +23,6 @@ final class SeasonParts {
     private static final int SEASON_DAYS = 300;
 
     private static final int MOST_COCOONS = 1_000_000;
-    private static final String THERMAL_TIME = "thermal-time";
 
     private SeasonParts() {}
 
@@ -139,67 +135,6 @@ final class SeasonParts {
                 table.whole("count", 0, MOST_COCOONS));
     }
 
-    static Plant plant(SeasonTable table, LocalDate today) {
-        String name = table.text("name");
-        double cover = table.has("cover_m2") ? table.number("cover_m2", 0, 1e7, "m²") : 0;
-        boolean target = table.has("target") && table.flag("target");
-        return new Plant(name, cover, target, bloom(table, today));
-    }
-
-    private static BloomDates bloom(SeasonTable table, LocalDate today) {
-        if (table.has("model")) {
-            return thermalTime(table);
-        }
-        for (String key : List.of("from", "base_c", "degree_days", "days_open")) {
-            if (table.has(key)) {
-                throw new DataFault(
-                        FaultCode.SEASON_KEY,
-                        table.keyPosition(key),
-                        key + " is given without a model",
-                        "model = \"" + THERMAL_TIME + "\" beside it",
-                        "");
-            }
-        }
-        if (!table.has("first_bloom") && !table.has("last_bloom")) {
-            throw table.missing("first_bloom", "first_bloom and last_bloom, or model = \"" + THERMAL_TIME + "\"");
-        }
-        LocalDate first = thisSeason(table, "first_bloom", today);
-        LocalDate last = thisSeason(table, "last_bloom", today);
-        inOrder(table, "first_bloom", first, "last_bloom", last);
-        return new BloomDates.Dated(first, last);
-    }
-
-    private static BloomDates thermalTime(SeasonTable table) {
-        String model = table.text("model");
-        if (!model.equals(THERMAL_TIME)) {
-            throw table.wrongWord("model", model, "\"" + THERMAL_TIME + "\"", List.of(THERMAL_TIME));
-        }
-        for (String key : List.of("first_bloom", "last_bloom")) {
-            if (table.has(key)) {
-                throw new DataFault(
-                        FaultCode.SEASON_KEY,
-                        table.keyPosition(key),
-                        key + " is given beside a model",
-                        "either dates or a model",
-                        "");
-            }
-        }
-        return new BloomDates.ThermalTime(
-                monthDay(table),
-                table.number("base_c", -5, 20, "°C"),
-                table.number("degree_days", 1, 5000, "degree-days"),
-                table.whole("days_open", 1, 200));
-    }
-
-    private static MonthDay monthDay(SeasonTable table) {
-        String text = table.text("from");
-        try {
-            return MonthDay.parse("--" + text);
-        } catch (DateTimeException e) {
-            throw table.wrongWord("from", text, "month and day such as \"02-01\"", List.of());
-        }
-    }
-
     static CommunityBloom community(SeasonTable table, LocalDate today) {
         LocalDate from = thisSeason(table, "from", today);
         LocalDate peak = thisSeason(table, "peak", today);
@@ -209,7 +144,8 @@ final class SeasonParts {
         return new CommunityBloom(from, peak, to, table.number("level", 0, 1, "(1 feeds every bee that flies)"));
     }
 
-    private static LocalDate thisSeason(SeasonTable table, String key, LocalDate today) {
+    /** A date near the day of the plan. */
+    static LocalDate thisSeason(SeasonTable table, String key, LocalDate today) {
         LocalDate date = table.date(key);
         if (Math.abs(ChronoUnit.DAYS.between(today, date)) > SEASON_DAYS) {
             throw new DataFault(
@@ -222,8 +158,7 @@ final class SeasonParts {
         return date;
     }
 
-    private static void inOrder(
-            SeasonTable table, String earlierKey, LocalDate earlier, String laterKey, LocalDate later) {
+    static void inOrder(SeasonTable table, String earlierKey, LocalDate earlier, String laterKey, LocalDate later) {
         if (later.isBefore(earlier)) {
             throw new DataFault(
                     FaultCode.SEASON_ORDER,

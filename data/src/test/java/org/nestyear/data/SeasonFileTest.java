@@ -56,8 +56,18 @@ class SeasonFileTest {
                                 "apple",
                                 90,
                                 true,
-                                new BloomDates.Dated(LocalDate.parse("2015-04-20"), LocalDate.parse("2015-05-08"))),
-                        new Plant("willow", 0, false, new BloomDates.ThermalTime(MonthDay.of(2, 1), 0, 280.5, 14)));
+                                new BloomDates.Dated(LocalDate.parse("2015-04-20"), LocalDate.parse("2015-05-08")),
+                                List.of(LocalDate.parse("2014-05-01"))),
+                        new Plant("willow", 0, false, new BloomDates.ThermalTime(MonthDay.of(2, 1), 0, 280.5, 14)),
+                        new Plant(
+                                "plum",
+                                0,
+                                false,
+                                new BloomDates.FromPastDates(12),
+                                List.of(
+                                        LocalDate.parse("2012-04-02"),
+                                        LocalDate.parse("2013-04-11"),
+                                        LocalDate.parse("2014-04-09"))));
         assertThat(inputs.community())
                 .isEqualTo(new CommunityBloom(
                         LocalDate.parse("2015-03-30"),

@@ -57,6 +57,11 @@ final class FileReportJson {
         });
         json.whole("tunnels", season.nests().stream().mapToInt(Nests::count).sum());
         json.texts("plants", season.plants().stream().map(Plant::name).toList());
+        json.whole(
+                "past_bloom_dates",
+                season.plants().stream()
+                        .mapToInt(plant -> plant.pastBloom().size())
+                        .sum());
         json.flag("community_given", season.community() != null);
     }
 

@@ -7,6 +7,7 @@ import org.nestyear.app.service.Refusal;
 import org.nestyear.app.service.Wording;
 import org.nestyear.core.season.Batch;
 import org.nestyear.core.season.Nests;
+import org.nestyear.core.season.Plant;
 import org.nestyear.core.season.SeasonInputs;
 import org.nestyear.core.weather.Gap;
 
@@ -53,10 +54,15 @@ final class FileReportText {
         lines.add("Plants: "
                 + String.join(
                         ", ",
-                        season.plants().stream()
-                                .map(plant -> plant.name() + (plant.target() ? " (target)" : ""))
-                                .toList())
+                        season.plants().stream().map(FileReportText::plant).toList())
                 + "; other bloom " + (season.community() == null ? "not given, so assumed." : "given."));
+    }
+
+    private static String plant(Plant plant) {
+        int dates = plant.pastBloom().size();
+        String past = dates == 0 ? "" : dates == 1 ? "1 past date" : dates + " past dates";
+        String both = (plant.target() ? "target" : "") + (plant.target() && dates > 0 ? ", " : "") + past;
+        return plant.name() + (both.isEmpty() ? "" : " (" + both + ")");
     }
 
     private static void weather(List<String> lines, FileReport.Days days, Wording words) {

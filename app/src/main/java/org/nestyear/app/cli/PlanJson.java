@@ -1,6 +1,7 @@
 package org.nestyear.app.cli;
 
 import java.time.LocalDate;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.nestyear.app.service.PlanAnswer;
 import org.nestyear.app.service.Version;
@@ -8,6 +9,8 @@ import org.nestyear.app.service.Wording;
 import org.nestyear.core.advice.Finding;
 import org.nestyear.core.advice.Job;
 import org.nestyear.core.advice.Phrase;
+import org.nestyear.core.bloom.PastBloom;
+import org.nestyear.core.bloom.fit.BloomKind;
 import org.nestyear.core.plan.Plan;
 import org.nestyear.core.release.Alternative;
 import org.nestyear.core.release.CurvePoint;
@@ -42,6 +45,7 @@ final class PlanJson {
             json.text("headline", words.headline(plan.headline()));
             json.object("release", release -> writer.release(release, plan.release()));
             json.object("outlook", outlook -> outlook(outlook, plan.outlook()));
+            json.objects("past_bloom", plan.pastBlooms(), PlanJson::pastBloom);
             json.objects("jobs", plan.jobs(), writer::job);
             json.objects("findings", plan.findings(), writer::finding);
             json.whole("real_years", plan.realYears());
@@ -141,6 +145,18 @@ final class PlanJson {
         json.number("lost_in_store_share", outlook.lostInStore());
         json.number("cold_spell_share", outlook.coldSpell());
         json.number("no_female_settles_chance", outlook.noFemaleSettles());
+    }
+
+    private static void pastBloom(JsonText json, PastBloom past) {
+        json.text("plant", past.plant().name());
+        json.text("model", past.choice().model().kind().word());
+        json.flag("general", !past.isFitted());
+        json.whole("dates_used", past.choice().dates());
+        json.whole("dates_without_weather", past.unused().size());
+        json.number("error_days", past.choice().errorDays());
+        OptionalDouble rival = past.choice().meanDateErrorDays();
+        json.numberOrNull("mean_date_error_days", rival.isPresent() ? rival.getAsDouble() : null);
+        json.texts("models_not_run", past.notRun().stream().map(BloomKind::word).toList());
     }
 
     private static void range(JsonText json, String name, DateRange range) {

@@ -15,8 +15,16 @@ record BloomSpan(LocalDate from, LocalDate middle, LocalDate to) {
             return new BloomSpan(dated.first(), dated.first().plusDays(half), dated.last());
         }
         LocalDate middle = outlook.targetBloom().middle();
-        int open = plant.bloom() instanceof BloomDates.ThermalTime warmth ? warmth.daysOpen() : 1;
+        int open = open(plant.bloom());
         LocalDate from = middle.minusDays(open / 2);
         return new BloomSpan(from, middle, from.plusDays(open - 1L));
+    }
+
+    private static int open(BloomDates bloom) {
+        if (bloom instanceof BloomDates.ThermalTime warmth) {
+            return warmth.daysOpen();
+        }
+        Integer told = bloom instanceof BloomDates.FromPastDates past ? past.daysOpen() : null;
+        return told == null ? 1 : told;
     }
 }

@@ -46,6 +46,7 @@ public final class Draft {
     public double chillC = 4;
     public List<Nests> nests = List.of(new Nests(NestKind.TUBE, true, 8, 152, 20_000));
     public BloomDates bloom = new BloomDates.ThermalTime(MonthDay.of(2, 1), 0, 424, 18);
+    public List<LocalDate> pastBloom = List.of();
     public @Nullable CommunityBloom community;
     public Goal goal = Goal.BROOD;
     public LocalDate today;
@@ -95,7 +96,7 @@ public final class Draft {
                 List.of(new Batch(
                         species, origin, females, males, wintered, cold ? chillDays : null, cold ? chillC : null)),
                 nests,
-                List.of(new Plant("cherry", 0, true, bloom)),
+                List.of(new Plant("cherry", 0, true, bloom, pastBloom)),
                 community,
                 goal,
                 today);

@@ -44,6 +44,8 @@ class EveryRuleTest {
             "bloom-missed",
             "best-at-the-edge",
             "few-years",
+            "bloom-from-past-dates",
+            "bloom-told-ahead",
             "other-bloom-unknown",
             "small-stock",
             "fewer-than-put-out",

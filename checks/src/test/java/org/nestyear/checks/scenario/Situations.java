@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import org.nestyear.checks.ReferenceWeather;
 import org.nestyear.checks.release.Draft;
 import org.nestyear.core.place.Site;
 import org.nestyear.core.plan.Plan;
@@ -67,6 +68,15 @@ final class Situations {
         });
         add(plans, draft -> {
             draft.bloom = new BloomDates.Dated(LocalDate.of(2013, 2, 14), LocalDate.of(2013, 2, 24));
+        });
+        add(plans, draft -> {
+            draft.bloom = new BloomDates.FromPastDates(null);
+            draft.pastBloom =
+                    List.copyOf(ReferenceWeather.cherryPeaks().tailMap(2004).values());
+        });
+        add(plans, draft -> {
+            draft.bloom = new BloomDates.FromPastDates(12);
+            draft.pastBloom = List.of(LocalDate.of(2012, 3, 20), LocalDate.of(1990, 3, 15));
         });
         add(plans, draft -> {
             draft.keepFrom(LocalDate.of(2008, 1, 1));

@@ -75,8 +75,7 @@ public final class PastBlooms {
             List<BloomKind> notRun = years.size() < models.leastYears()
                     ? List.of()
                     : EnumSet.complementOf(EnumSet.copyOf(kinds)).stream().toList();
-            all.add(new ModelDays(
-                    new PastBloom(plant, dayOne, choice, unused, notRun), courses, ensemble, season));
+            all.add(new ModelDays(new PastBloom(plant, dayOne, choice, unused, notRun), courses, ensemble, season));
         }
         return new PastBlooms(all);
     }

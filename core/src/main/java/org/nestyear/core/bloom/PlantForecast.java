@@ -30,8 +30,7 @@ public final class PlantForecast {
      * @param past the models of plants with dates of past years
      * @throws IllegalArgumentException if the plant's bloom hangs on such dates and no model was chosen for it
      */
-    PlantForecast(
-            Plant plant, BloomSettings settings, List<SeasonWeather> ensemble, LocalDate today, PastBlooms past) {
+    PlantForecast(Plant plant, BloomSettings settings, List<SeasonWeather> ensemble, LocalDate today, PastBlooms past) {
         this.plant = plant;
         this.settings = settings;
         this.today = today;

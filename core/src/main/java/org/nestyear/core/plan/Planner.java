@@ -46,15 +46,8 @@ public final class Planner {
         ReadLog read = new ReadLog(species.parameters());
         ReleasePlanner planner = new ReleasePlanner(merged, known.weather(), species.parameters(), read);
         ReleasePlan release = planner.plan();
-        Situation situation =
-                new Situation(
-                merged,
-                species,
-                release,
-                planner.outlook(),
-                planner.pastBlooms(),
-                planner.realYears(),
-                gaps(known));
+        Situation situation = new Situation(
+                merged, species, release, planner.outlook(), planner.pastBlooms(), planner.realYears(), gaps(known));
         List<Job> jobs = Rules.jobs().stream()
                 .flatMap(rule -> rule.find(situation).stream())
                 .sorted(Comparator.comparing(Job::from).thenComparing(Job::to))

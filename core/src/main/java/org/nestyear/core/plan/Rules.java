@@ -26,10 +26,12 @@ import org.nestyear.core.advice.rule.NeighbourhoodFinding;
 import org.nestyear.core.advice.rule.NoTrialFinding;
 import org.nestyear.core.advice.rule.OriginFinding;
 import org.nestyear.core.advice.rule.OtherBloomFinding;
+import org.nestyear.core.advice.rule.PastBloomFinding;
 import org.nestyear.core.advice.rule.PutOutJob;
 import org.nestyear.core.advice.rule.SecondReleaseJob;
 import org.nestyear.core.advice.rule.SmallStockFinding;
 import org.nestyear.core.advice.rule.SplitFinding;
+import org.nestyear.core.advice.rule.ToldBloomFinding;
 import org.nestyear.core.advice.rule.TunnelsFinding;
 import org.nestyear.core.advice.rule.WatchJob;
 
@@ -64,6 +66,8 @@ public final class Rules {
                 new MissedBloomFinding(),
                 new EdgeFinding(),
                 new FewYearsFinding(),
+                new PastBloomFinding(),
+                new ToldBloomFinding(),
                 new OtherBloomFinding(),
                 new SmallStockFinding(),
                 new FewDaughtersFinding(),

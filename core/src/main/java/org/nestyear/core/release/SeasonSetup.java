@@ -99,12 +99,7 @@ final class SeasonSetup {
 
     BloomForecast bloom(ModelSettings settings) {
         return new BloomForecast(
-                inputs.plants(),
-                inputs.community(),
-                settings.bloom(),
-                ensemble.members(),
-                inputs.today(),
-                pastBlooms);
+                inputs.plants(), inputs.community(), settings.bloom(), ensemble.members(), inputs.today(), pastBlooms);
     }
 
     PastBlooms pastBlooms() {

@@ -37,6 +37,14 @@ public record BloomChoice(
         TOO_FEW_DATES
     }
 
+    /** Root mean square error of the mean date on years not seen, d; empty when there were too few dates. */
+    public OptionalDouble meanDateErrorDays() {
+        return scores.stream()
+                .filter(score -> score.kind() == BloomKind.MEAN_DATE)
+                .mapToDouble(ModelScore::rmse)
+                .findFirst();
+    }
+
     /** The forecast with its band; empty when the weather does not bring the bloom. */
     public Optional<BloomBand> forecast(YearCourse course) {
         OptionalDouble day = model.day(course);
