@@ -19,6 +19,7 @@ import org.nestyear.core.release.Edge;
 import org.nestyear.core.release.Outlook;
 import org.nestyear.core.release.ReleasePlan;
 import org.nestyear.core.release.ReleaseWindow;
+import org.nestyear.core.release.WholeBeeOdds;
 import org.nestyear.core.season.Goal;
 
 /** A plan as one JSON object; its schema is {@code schema/plan.schema.json}. */
@@ -78,6 +79,13 @@ final class PlanJson {
         });
         json.text("split_reason", release.splitReason());
         json.number("split_gain_share", release.splitGain());
+        json.number("split_gain_bad_years_share", release.splitGainInBadYears());
+        json.object("parameter_draws", draws -> {
+            draws.whole("draws", release.agreement().draws());
+            draws.whole("best_in_window", release.agreement().inWindow());
+            draws.date("best_p10", release.agreement().early());
+            draws.date("best_p90", release.agreement().late());
+        });
         json.object("rule_of_thumb", rule -> dates(rule, release.ruleOfThumb()));
         json.number("cost_of_rule", release.ruleOfThumb().cost());
         json.object("fixed_date", fixed -> dates(fixed, release.fixedDate()));
@@ -88,6 +96,19 @@ final class PlanJson {
         });
         json.number("tunnels_run_out_share", release.shareCapped());
         json.number("missed_bloom_share", release.missedBloom());
+        WholeBeeOdds odds = release.odds();
+        if (odds != null) {
+            json.object("whole_bee_odds", each -> {
+                each.whole("runs", odds.runs());
+                each.number("no_female_settles_chance", odds.noneSettles());
+                each.number("no_daughter_chance", odds.noDaughter());
+                each.object("daughters", daughters -> {
+                    daughters.number("p10", odds.daughtersLow());
+                    daughters.number("p50", odds.daughtersMiddle());
+                    daughters.number("p90", odds.daughtersHigh());
+                });
+            });
+        }
     }
 
     private static LocalDate bestDate(ReleasePlan release) {

@@ -46,9 +46,13 @@ class FieldCellsTest {
         SeasonWeather weather = site.weather();
         EmergenceSettings settings = EmergenceSettings.of(TABLE, Sex.FEMALE);
         double[] out = new double[weather.days()];
-        new EmergenceClock(settings, 51)
-                .sharesByDay(
-                        ThermalSums.ofHours(settings, site.hourlyC(weather)), new Storage(0, READINESS, 1, 0, 0), out);
+        double[] times = new EmergenceClock(settings, 51)
+                .times(ThermalSums.ofHours(settings, site.hourlyC(weather)), new Storage(0, READINESS, 1, 0, 0));
+        for (double time : times) {
+            if (Double.isFinite(time)) {
+                out[(int) time] += 1.0 / times.length;
+            }
+        }
         int rest = (int) TABLE.value("prenesting_days");
         double stay = 1 - TABLE.value("death");
         double cells = 0;

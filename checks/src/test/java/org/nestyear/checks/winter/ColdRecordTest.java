@@ -87,11 +87,7 @@ class ColdRecordTest {
     @Tag("regression")
     void coldDaysAreCounted() {
         double[] mean = {-3, 4, 9.9, 10, 12, 5};
-        assertThat(ColdRecord.chillDays(mean, 0, 6, TABLE.value("chill_limit_c")))
-                .isEqualTo(4);
-        assertThat(ColdRecord.chillDays(mean, 2, 4, TABLE.value("chill_limit_c")))
-                .isEqualTo(1);
-        assertThat(ColdRecord.chillDays(mean, -5, 99, TABLE.value("chill_limit_c")))
-                .isEqualTo(4);
+        assertThat(ColdRecord.chillDaysBefore(mean, TABLE.value("chill_limit_c")))
+                .containsExactly(0, 1, 2, 3, 3, 3, 4);
     }
 }

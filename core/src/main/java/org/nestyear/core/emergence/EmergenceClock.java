@@ -1,6 +1,5 @@
 package org.nestyear.core.emergence;
 
-import java.util.Arrays;
 import org.nestyear.core.stats.NormalQuantiles;
 
 /**
@@ -44,17 +43,34 @@ public final class EmergenceClock {
      *     reused by the next call
      */
     public double[] times(ThermalSums sums, Storage storage) {
-        double warmthAtRelease = sums.warmthAt(storage.releaseDay());
-        double atStart = sums.readinessAt(storage.clockStart());
-        int readyFrom = storage.clockStart();
+        return times(
+                sums,
+                storage.clockStart(),
+                storage.readiness(),
+                storage.readinessPerDay(),
+                storage.warmthPerDay(),
+                storage.releaseDay());
+    }
+
+    /** The same from the values of a {@link Storage}, for callers that make none. */
+    public double[] times(
+            ThermalSums sums,
+            int clockStart,
+            double readiness,
+            double readinessPerDay,
+            double warmthPerDay,
+            int releaseDay) {
+        double warmthAtRelease = sums.warmthAt(releaseDay);
+        double atStart = sums.readinessAt(clockStart);
+        int readyFrom = clockStart;
         for (int i = 0; i < readinessNeed.length; i++) {
-            double missing = readinessNeed[i] - storage.readiness();
+            double missing = readinessNeed[i] - readiness;
             double warmthWhenReady;
             int from;
             if (missing <= 0) {
-                double daysReady = -missing / storage.readinessPerDay();
-                warmthWhenReady = sums.warmthAt(storage.clockStart()) - daysReady * storage.warmthPerDay();
-                from = storage.clockStart();
+                double daysReady = -missing / readinessPerDay;
+                warmthWhenReady = sums.warmthAt(clockStart) - daysReady * warmthPerDay;
+                from = clockStart;
             } else {
                 readyFrom = sums.dayOfReadiness(atStart + missing, readyFrom);
                 from = readyFrom;
@@ -84,25 +100,5 @@ public final class EmergenceClock {
             day = sum < Double.POSITIVE_INFINITY ? sums.dayOfWarmth(sum, day) : sums.days();
             times[offset + j] = day >= sums.days() ? NOT_YET : day + sums.partOfWarmth(sum, day);
         }
-    }
-
-    /**
-     * Adds up the shares of bees that come out on each day.
-     *
-     * @param byDay receives the share of all bees out on day i; overwritten; as long as the days summed
-     * @return share of bees that left their cocoons in the store, 0 to 1
-     */
-    public double sharesByDay(ThermalSums sums, Storage storage, double[] byDay) {
-        Arrays.fill(byDay, 0);
-        double weight = 1.0 / times.length;
-        double lost = 0;
-        for (double time : times(sums, storage)) {
-            if (time == IN_STORE) {
-                lost += weight;
-            } else if (time != NOT_YET) {
-                byDay[(int) time] += weight;
-            }
-        }
-        return lost;
     }
 }

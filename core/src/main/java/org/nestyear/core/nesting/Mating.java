@@ -10,11 +10,13 @@ public final class Mating {
      * @param malesOut males out on each day, in bees
      * @param death share of males dying a day
      * @param femalesOut females out on each day; days without any get a chance of 0
-     * @param mated receives the chances; overwritten; as long as {@code malesOut}
+     * @param mated receives the chances of the days from {@code from} to before {@code to}; as long as {@code malesOut}
+     * @param from first day on which any bee comes out
+     * @param to day after the last on which a female does
      */
-    public static void chances(double[] malesOut, double death, double[] femalesOut, double[] mated) {
+    public static void chances(double[] malesOut, double death, double[] femalesOut, double[] mated, int from, int to) {
         double about = 0;
-        for (int d = 0; d < malesOut.length; d++) {
+        for (int d = from; d < to; d++) {
             about = about * (1 - death) + malesOut[d];
             mated[d] = femalesOut[d] > 0 ? -Math.expm1(-about) : 0;
         }

@@ -1,8 +1,14 @@
 package org.nestyear.core.nesting;
 
+import java.util.Arrays;
+
 /**
  * One member's nesting season day by day with a limited number of tunnels, in expectation. Each settled female needs
  * a tunnel of her own; a full one makes her look for the next; without a free one she builds nothing.
+ *
+ * <p>Females are held by the day they began, since their daughters grow fewer with the days they have nested; what
+ * happens to those with and without a tunnel is the same for all days, so their totals suffice for all else. Not for
+ * several threads at once: it keeps its arrays so that nothing is allocated per release.
  */
 public final class NestingRun {
     /** Females or tunnels too few to matter; numerical. */
@@ -12,12 +18,30 @@ public final class NestingRun {
     private final NestingSettings settings;
     private final TunnelStock tunnels;
     private final double[] daughterShare;
+    /** Days of nesting after which only sons are laid. */
+    private final int daughterDays;
+    /** Mated females with a tunnel, by the day they began. */
+    private final double[] holders;
+    /** And without one. */
+    private final double[] waiting;
+
+    private final double[] cellsByDay;
+    /** Daughters, sons and tunnels begun of the last run. */
+    private final double[] totals = new double[3];
 
     public NestingRun(FemaleValue value, NestingSettings settings, TunnelStock tunnels) {
         this.value = value;
         this.settings = settings;
         this.tunnels = tunnels;
         daughterShare = value.daughterShares();
+        int last = 0;
+        while (last < daughterShare.length && daughterShare[last] > 0) {
+            last++;
+        }
+        daughterDays = last;
+        holders = new double[value.days()];
+        waiting = new double[value.days()];
+        cellsByDay = new double[value.days()];
     }
 
     /**
@@ -27,41 +51,85 @@ public final class NestingRun {
      * @param mated chance that a female out on each day is mated, 0 to 1
      */
     public NestingResult run(double[] femalesOut, double[] mated) {
+        Arrays.fill(cellsByDay, 0);
+        go(femalesOut, mated, value.days());
+        return new NestingResult(totals[0], totals[1], totals[2], cellsByDay.clone());
+    }
+
+    /** Only the surviving daughters of such a season; allocates nothing. */
+    public double daughters(double[] femalesOut, double[] mated) {
+        go(femalesOut, mated, lastOut(femalesOut) + settings.prenestingDays() + daughterDays);
+        return totals[0];
+    }
+
+    private void go(double[] femalesOut, double[] mated, int end) {
         DayRates rates = value.rates();
-        int n = rates.days();
-        int firstStart = firstOut(femalesOut) + settings.prenestingDays();
-        int lastStart = Math.min(n - 1, lastOut(femalesOut) + settings.prenestingDays());
-        Females females = new Females(n, firstStart, lastStart);
-        double[] cellsByDay = new double[n];
+        int pre = settings.prenestingDays();
+        int first = firstOut(femalesOut) + pre;
+        int last = Math.min(value.days() - 1, lastOut(femalesOut) + pre);
         double free = tunnels.count();
+        double holding = 0;
+        double queueing = 0;
+        double leaving = 0;
+        double staying = 1;
         double daughters = 0;
         double sons = 0;
-        for (int d = firstStart; d < n; d++) {
-            int out = d - settings.prenestingDays();
-            free -= females.arrive(d, femalesOut[out] * value.settled(out), free);
-            double holding = 0;
-            double towardsDaughters = 0;
-            for (int s = firstStart; s <= Math.min(d, lastStart); s++) {
-                holding += females.holders[s];
-                towardsDaughters += females.holders[s] * daughterShare[d - s] * mated[s - settings.prenestingDays()];
+        for (int d = first; d < Math.min(end, value.days()); d++) {
+            double newcomers = d <= last ? femalesOut[d - pre] * value.settled(d - pre) : 0;
+            queueing += newcomers;
+            double taken = Math.min(free, queueing);
+            double part = queueing > 0 ? taken / queueing : 0;
+            free -= taken;
+            holding += taken;
+            queueing -= taken;
+            double mothers = move(first, Math.min(d - 1, last), d, staying, leaving, part);
+            if (d <= last) {
+                double able = newcomers * mated[d - pre];
+                holders[d] = able * part;
+                waiting[d] = able - holders[d];
+                mothers += holders[d] * daughterShare[0];
             }
             double cells = holding * rates.cells[d];
             cellsByDay[d] = cells;
-            daughters += towardsDaughters * rates.cells[d] * rates.survival[d];
-            sons += (holding - towardsDaughters) * rates.cells[d] * rates.survival[d];
+            daughters += mothers * rates.cells[d] * rates.survival[d];
+            sons += (holding - mothers) * rates.cells[d] * rates.survival[d];
             double finishing = cells / tunnels.cellsEach();
             double granted = Math.min(free, finishing);
             free -= granted;
-            if (granted < finishing) {
-                females.lose((finishing - granted) / finishing * rates.cells[d] / tunnels.cellsEach());
-            }
-            females.die(rates.death[d]);
-            boolean none = holding < NEGLIGIBLE && (free < NEGLIGIBLE || females.waitNone());
-            if (none && d > lastStart) {
+            leaving = granted < finishing
+                    ? Math.min(1, (finishing - granted) / finishing * rates.cells[d] / tunnels.cellsEach())
+                    : 0;
+            staying = 1 - rates.death[d];
+            boolean none = holding < NEGLIGIBLE && (free < NEGLIGIBLE || queueing < NEGLIGIBLE);
+            queueing = (queueing + holding * leaving) * staying;
+            holding = holding * (1 - leaving) * staying;
+            if (none && d > last) {
                 break;
             }
         }
-        return new NestingResult(daughters, sons, tunnels.count() - free, cellsByDay);
+        totals[0] = daughters;
+        totals[1] = sons;
+        totals[2] = tunnels.count() - free;
+    }
+
+    /**
+     * Takes the females of the days {@code first} to {@code last} from yesterday morning's state to this morning's: some
+     * lost their place, some died, some who waited got one.
+     *
+     * @return females with a tunnel, each times her share of daughters
+     */
+    private double move(int first, int last, int today, double staying, double leaving, double part) {
+        double stayed = (1 - leaving) * staying;
+        double left = leaving * staying;
+        double mothers = 0;
+        for (int s = Math.max(first, today - daughterDays); s <= last; s++) {
+            double looking = waiting[s] * staying + holders[s] * left;
+            double holds = holders[s] * stayed + looking * part;
+            holders[s] = holds;
+            waiting[s] = looking - looking * part;
+            mothers += holds * daughterShare[today - s];
+        }
+        return mothers;
     }
 
     private static int lastOut(double[] femalesOut) {
@@ -78,59 +146,5 @@ public final class NestingRun {
             out++;
         }
         return out;
-    }
-
-    /** Settled females by the day they began: those with a tunnel and those without. */
-    private static final class Females {
-        private final double[] holders;
-        private final double[] waiting;
-        private final int first;
-        private final int last;
-
-        Females(int days, int first, int last) {
-            holders = new double[days];
-            waiting = new double[days];
-            this.first = first;
-            this.last = last;
-        }
-
-        /** Adds newcomers and gives free tunnels to all who wait, in equal measure; returns how many were taken. */
-        double arrive(int day, double newcomers, double free) {
-            waiting[day] += newcomers;
-            double wanted = 0;
-            for (int s = first; s <= last; s++) {
-                wanted += waiting[s];
-            }
-            double taken = Math.min(free, wanted);
-            double part = wanted > 0 ? taken / wanted : 0;
-            for (int s = first; s <= last; s++) {
-                holders[s] += waiting[s] * part;
-                waiting[s] -= waiting[s] * part;
-            }
-            return taken;
-        }
-
-        boolean waitNone() {
-            double sum = 0;
-            for (int s = first; s <= last; s++) {
-                sum += waiting[s];
-            }
-            return sum < NEGLIGIBLE;
-        }
-
-        void lose(double part) {
-            double leaving = Math.min(1, part);
-            for (int s = first; s <= last; s++) {
-                waiting[s] += holders[s] * leaving;
-                holders[s] -= holders[s] * leaving;
-            }
-        }
-
-        void die(double share) {
-            for (int s = first; s <= last; s++) {
-                holders[s] *= 1 - share;
-                waiting[s] *= 1 - share;
-            }
-        }
     }
 }

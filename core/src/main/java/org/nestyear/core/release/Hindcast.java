@@ -109,7 +109,7 @@ public final class Hindcast {
         LocalDate today = decide.atYear(year);
         List<MemberModel> members = members(year, today, false);
         Candidates open = new Candidates(today, all.last());
-        Outcomes outcomes = Outcomes.of(members, stock(year), open);
+        Outcomes outcomes = Outcomes.of(members, open);
         LocalDate planned = open.date(WindowFinder.best(outcomes.scores(template.goal())));
         double[] blooms = members.stream()
                 .flatMapToDouble(m -> IntStream.range(0, m.courses())
@@ -122,7 +122,7 @@ public final class Hindcast {
                 .toArray();
         LocalDate bloom = required(bloomByYear, year);
         double[] females =
-                members.stream().mapToDouble(m -> halfOut(m, year, planned)).toArray();
+                members.stream().mapToDouble(m -> halfOut(m, planned)).toArray();
         SeasonWeather season = required(seasons, year);
         MemberModel world = truthMember(year, season);
         return new HindcastYear(
@@ -130,14 +130,14 @@ public final class Hindcast {
                 all.date(best),
                 chosen(planned, all, curve),
                 chosen(rolling(year, all), all, curve),
-                chosen(all.date(WarmRule.of(parameters).firstYes(season, world.food(0), stock(year), all)), all, curve),
+                chosen(all.date(WarmRule.of(parameters).firstYes(world, 0, all)), all, curve),
                 chosen(all.date(fixed(year, truths)), all, curve),
                 bloom,
                 Quantiles.of(blooms, TENTH),
                 Quantiles.of(blooms, NINE_TENTHS),
                 RankedProbability.score(blooms, bloom.getDayOfYear()),
                 RankedProbability.score(climate, bloom.getDayOfYear()),
-                halfOut(world, year, planned),
+                halfOut(world, planned),
                 Quantiles.of(females, TENTH),
                 Quantiles.of(females, NINE_TENTHS),
                 fortnightCost(curve, best));
@@ -148,7 +148,7 @@ public final class Hindcast {
         for (int i = 0; i < all.count(); i += ASK_EVERY) {
             LocalDate today = all.date(i);
             Candidates open = new Candidates(today, all.last());
-            Outcomes outcomes = Outcomes.of(members(year, today, true), stock(year), open);
+            Outcomes outcomes = Outcomes.of(members(year, today, true), open);
             if (WindowFinder.best(outcomes.scores(template.goal())) < ASK_EVERY) {
                 return today;
             }
@@ -180,7 +180,7 @@ public final class Hindcast {
 
     private double[] truthCurve(int year, SeasonWeather season) {
         Candidates all = candidates(year);
-        Outcomes outcomes = Outcomes.of(List.of(truthMember(year, season)), stock(year), all);
+        Outcomes outcomes = Outcomes.of(List.of(truthMember(year, season)), all);
         return outcomes.scores(template.goal())[0];
     }
 
@@ -245,23 +245,28 @@ public final class Hindcast {
     private MemberModel model(SeasonWeather season, BloomForecast bloom, ModelSettings under) {
         double latitude = template.site().latitudeDeg();
         double[] hourly = HourlyTemperatures.fromDailyRange(season.date(0), season.minC(), season.maxC(), latitude);
-        return new MemberModel(season, hourly, SkyHours.of(season.date(0), season.days(), latitude), bloom, under, 1);
+        return new MemberModel(
+                season,
+                hourly,
+                SkyHours.of(season.date(0), season.days(), latitude),
+                bloom,
+                stock(season.frame()),
+                under,
+                1);
     }
 
-    private double halfOut(MemberModel member, int year, LocalDate release) {
-        double[] out = Arrays.stream(
-                        member.times(Sex.FEMALE, stock(year), member.weather().index(release)))
+    private static double halfOut(MemberModel member, LocalDate release) {
+        double[] out = Arrays.stream(member.times(Sex.FEMALE, member.weather().index(release)))
                 .filter(t -> t != EmergenceClock.IN_STORE && t != EmergenceClock.NOT_YET)
                 .toArray();
         return out.length == 0 ? member.weather().days() : Math.floor(Quantiles.of(out, HALF)) + 1;
     }
 
-    private Stock stock(int year) {
+    private Stock stock(SeasonFrame frame) {
         return new Stock(
                 template.batches().get(0),
-                template.today().withYear(year),
-                SeasonFrame.ofYear(year).ofDayOfYear(parameters.value("cold_start_day")),
-                parameters.value("chill_limit_c"));
+                template.today().withYear(frame.year()),
+                frame.ofDayOfYear(parameters.value("cold_start_day")));
     }
 
     private Candidates candidates(int year) {

@@ -1,15 +1,15 @@
 package org.nestyear.core.release;
 
+import java.util.Arrays;
 import org.nestyear.core.bloom.BloomForecast;
 import org.nestyear.core.bloom.FoodCurve;
-import org.nestyear.core.emergence.EmergenceClock;
-import org.nestyear.core.emergence.ThermalSums;
 import org.nestyear.core.flight.FlightDays;
 import org.nestyear.core.flight.SkyHours;
 import org.nestyear.core.nesting.FemaleValue;
 import org.nestyear.core.nesting.Mating;
 import org.nestyear.core.nesting.NestingResult;
 import org.nestyear.core.nesting.NestingRun;
+import org.nestyear.core.nesting.WholeBeeRun;
 import org.nestyear.core.season.SeasonWeather;
 import org.nestyear.core.species.Sex;
 import org.nestyear.core.winter.ColdRecord;
@@ -17,11 +17,10 @@ import org.nestyear.core.winter.ColdRecord;
 /**
  * One weather member under one set of settings: everything that does not depend on the date of release is worked out
  * once; a release is then a weighted sum over the days on which its bees come out. Its bloom comes early, on time or
- * late by equal chance when the date is a forecast. Not for several threads at once.
+ * late by equal chance when the date is a forecast. Not for several threads at once: it keeps its arrays, so that
+ * nothing is allocated per release.
  */
 final class MemberModel {
-    /** Bees along each axis of the emergence grid; numerical. */
-    private static final int GRID = 11;
     /** Three equally likely errors with mean 0 and variance 1; numerical. */
     private static final double[] ERRORS = {-Math.sqrt(1.5), 0, Math.sqrt(1.5)};
 
@@ -29,18 +28,27 @@ final class MemberModel {
 
     private final SeasonWeather weather;
     private final ModelSettings settings;
-    private final ThermalSums femaleSums;
-    private final ThermalSums maleSums;
-    private final EmergenceClock femaleClock;
-    private final EmergenceClock maleClock;
+    private final Stock stock;
+    private final int today;
+    private final int coldStart;
+    private final SexClock femaleClock;
+    private final SexClock maleClock;
     private final FoodCurve[] foods;
     private final double[] bloomEnds;
     private final FemaleValue[] values;
+    private final NestingRun[] nesting;
+    private final FlightDays flight;
+    private final int[] chillBefore;
     private final double[] females;
     private final double[] males;
     private final double[] mated;
-    private final FlightDays flight;
-    private final int[] coldDays;
+    private final double[] shares;
+    /** Of the last release, by course of bloom. */
+    private final double[] daughters;
+
+    private final double[] bloomDays;
+    private final double[] settled;
+    private final boolean[] capped;
 
     /**
      * Prepares a member.
@@ -53,49 +61,58 @@ final class MemberModel {
             double[] hourlyC,
             SkyHours sky,
             BloomForecast bloom,
+            Stock stock,
             ModelSettings settings,
             double communityFactor) {
         this.weather = weather;
         this.settings = settings;
-        double[] cocoonC = hourlyC;
-        if (settings.boxExcessC() != 0) {
-            cocoonC = hourlyC.clone();
-            for (int h = 0; h < cocoonC.length; h++) {
-                cocoonC[h] += settings.boxExcessC();
-            }
-        }
-        femaleSums = ThermalSums.ofHours(settings.female(), cocoonC);
-        maleSums = femaleSums.ofOtherSex(settings.female(), settings.male(), cocoonC);
-        femaleClock = new EmergenceClock(settings.female(), GRID);
-        maleClock = new EmergenceClock(settings.male(), GRID);
+        this.stock = stock;
+        today = weather.index(stock.today());
+        coldStart = weather.index(stock.coldStart());
+        double[] cocoonC = cocoons(hourlyC, settings.boxExcessC());
+        femaleClock = SexClock.of(settings.female(), cocoonC);
+        maleClock = femaleClock.ofOtherSex(settings.male(), cocoonC);
         flight = FlightDays.of(settings.flight(), weather, hourlyC, sky);
+        chillBefore = ColdRecord.chillDaysBefore(weather.meanC(), settings.chillLimitC());
         double[] errors = bloom.errorDays() > 0 ? ERRORS : NO_ERROR;
-        foods = new FoodCurve[errors.length];
-        values = new FemaleValue[errors.length];
-        bloomEnds = new double[errors.length];
-        for (int k = 0; k < errors.length; k++) {
+        int courses = errors.length;
+        foods = new FoodCurve[courses];
+        values = new FemaleValue[courses];
+        nesting = new NestingRun[courses];
+        bloomEnds = new double[courses];
+        for (int k = 0; k < courses; k++) {
             foods[k] = bloom.curve(weather, errors[k] * bloom.errorDays(), communityFactor);
             bloomEnds[k] = bloom.targetLast(weather) + errors[k] * bloom.errorDays();
             values[k] = new FemaleValue(settings.nesting(), settings.tunnels(), flight, foods[k]);
+            nesting[k] = new NestingRun(values[k], settings.nesting(), settings.tunnels());
         }
-        coldDays = coldDays(weather, settings.chillLimitC());
         females = new double[weather.days()];
         males = new double[weather.days()];
         mated = new double[weather.days()];
+        shares = new double[weather.days()];
+        daughters = new double[courses];
+        bloomDays = new double[courses];
+        settled = new double[courses];
+        capped = new boolean[courses];
     }
 
-    /** Days colder than the limit before each day. */
-    private static int[] coldDays(SeasonWeather weather, double limitC) {
-        int[] before = new int[weather.days() + 1];
-        for (int d = 0; d < weather.days(); d++) {
-            boolean cold = (weather.minC()[d] + weather.maxC()[d]) / 2 < limitC;
-            before[d + 1] = before[d] + (cold ? 1 : 0);
+    private static double[] cocoons(double[] airC, double excessC) {
+        if (excessC == 0) {
+            return airC;
         }
-        return before;
+        double[] cocoonC = airC.clone();
+        for (int h = 0; h < cocoonC.length; h++) {
+            cocoonC[h] += excessC;
+        }
+        return cocoonC;
     }
 
     SeasonWeather weather() {
         return weather;
+    }
+
+    Stock stock() {
+        return stock;
     }
 
     /** Bloom courses of this member: early, on time, late; or one when its date is known. */
@@ -112,78 +129,122 @@ final class MemberModel {
         return bloomEnds[course];
     }
 
-    /** When each bee of the grid comes out; see {@link EmergenceClock#times}. */
-    double[] times(Sex sex, Stock stock, int release) {
-        return sex == Sex.FEMALE
-                ? femaleClock.times(femaleSums, stock.storage(settings.female(), weather, release))
-                : maleClock.times(maleSums, stock.storage(settings.male(), weather, release));
+    /** Days of chill by day {@code day}, for bees put out on that day or at air temperature. */
+    double chillDays(int day) {
+        return stock.isInFridge()
+                ? Math.max(0, stock.chillDays() + day - today)
+                : chillBefore[day] - chillBefore[Math.max(0, Math.min(day, coldStart))];
+    }
+
+    /** When each bee of the grid comes out; the array is used again by the next call. */
+    double[] times(Sex sex, int release) {
+        SexClock clock = sex == Sex.FEMALE ? femaleClock : maleClock;
+        return clock.times(stock, coldStart, chillDays(release), release);
     }
 
     /**
-     * Adds the bees of one portion to the days on which they come out, after those that never do and those that too
-     * long a cold has left unfit to settle.
+     * Adds the bees of one portion to the days on which they come out, after those that never do, those lost while they
+     * wait in the box, and those that too long a cold has left unfit to settle. Cold after the release counts as well.
      *
-     * @param clear whether to begin with empty days
+     * @param share share of the batch put out, 0 to 1
+     * @param femaleDays receives females fit to settle by day
+     * @param maleDays receives males by day
      */
-    private void comeOut(Stock stock, int release, double femaleCocoons, double maleCocoons, boolean clear) {
-        double chill = stock.chillDays(weather, release);
+    void comeOut(int release, double share, double[] femaleDays, double[] maleDays) {
+        comeOut(Sex.FEMALE, femaleClock, release, stock.batch().females() * share, femaleDays);
+        comeOut(Sex.MALE, maleClock, release, stock.batch().males() * share, maleDays);
+    }
+
+    private void comeOut(Sex sex, SexClock clock, int release, double cocoons, double[] into) {
         ColdRecord cold = settings.cold();
-        double[] days = clear ? females : new double[weather.days()];
-        double[] maleDays = clear ? males : new double[weather.days()];
-        femaleClock.sharesByDay(femaleSums, stock.storage(settings.female(), weather, release), days);
-        maleClock.sharesByDay(maleSums, stock.storage(settings.male(), weather, release), maleDays);
-        double f = femaleCocoons * (1 - cold.shareNotOut(Sex.FEMALE, chill));
-        double m = maleCocoons * (1 - cold.shareNotOut(Sex.MALE, chill));
-        for (int d = clear ? 0 : release; d < days.length; d++) {
-            double coldByThen = chill + Math.max(0, coldDays[d] - coldDays[release]);
-            double fit = days[d] > 0 ? f * cold.shareFit(coldByThen) : 0;
-            females[d] = clear ? days[d] * fit : females[d] + days[d] * fit;
-            males[d] = clear ? maleDays[d] * m : males[d] + maleDays[d] * m;
-        }
-    }
-
-    /**
-     * What releases on the given days give, for each course of bloom.
-     *
-     * @param release days of release in this member
-     * @param share share of the batch put out on each; sums to 1 or less
-     * @param into receives the results, one a course
-     */
-    void score(Stock stock, int[] release, double[] share, Score[] into) {
-        for (int i = 0; i < release.length; i++) {
-            comeOut(
-                    stock,
-                    release[i],
-                    stock.batch().females() * share[i],
-                    stock.batch().males() * share[i],
-                    i == 0);
-        }
-        Mating.chances(males, settings.nesting().maleDeath(), females, mated);
-        for (int k = 0; k < values.length; k++) {
-            into[k] = score(values[k], release[0]);
-        }
-    }
-
-    private Score score(FemaleValue value, int from) {
-        double daughters = 0;
-        double cells = 0;
-        double visits = 0;
-        double settled = 0;
-        for (int d = from; d < females.length; d++) {
-            double out = females[d];
-            if (out > 0) {
-                daughters += out * mated[d] * value.daughters(d);
-                cells += out * value.cells(d);
-                visits += out * value.bloomDays(d);
-                settled += out * value.settled(d);
+        double chill = chillDays(release);
+        int end = clock.sharesByDay(stock, coldStart, chill, release, shares);
+        for (int d = release; d < end; d++) {
+            if (shares[d] > 0) {
+                double chillByThen = chill + chillBefore[d] - chillBefore[release];
+                double out = 1 - cold.shareNotOut(sex, chillByThen);
+                double fit = sex == Sex.FEMALE ? cold.shareFit(chillByThen) : 1;
+                double kept = stock.isBoxed() ? settings.box().shareLeft(d - release) : 1;
+                into[d] += cocoons * shares[d] * out * fit * kept;
             }
         }
-        double wanted = settled + cells / settings.tunnels().cellsEach();
-        if (wanted <= settings.tunnels().count()) {
-            return new Score(daughters, visits, settled, wanted, false);
+    }
+
+    private void clear() {
+        Arrays.fill(females, 0);
+        Arrays.fill(males, 0);
+    }
+
+    /** Works out what one release of the whole batch gives; read it with the methods below. */
+    void release(int day) {
+        clear();
+        comeOut(day, 1, females, males);
+        score(females, males, day);
+    }
+
+    /**
+     * Works out what two releases give.
+     *
+     * @param share share of the batch put out on the first day, 0 to 1; the rest on the second
+     */
+    void release(int first, int second, double share) {
+        clear();
+        comeOut(first, share, females, males);
+        comeOut(second, 1 - share, females, males);
+        score(females, males, first);
+    }
+
+    private void score(double[] femalesOut, double[] malesOut, int from) {
+        int to = femalesOut.length;
+        while (to > from && femalesOut[to - 1] == 0) {
+            to--;
         }
-        NestingResult run = nest(value);
-        return new Score(run.daughters(), visits, settled, wanted, true);
+        Mating.chances(malesOut, settings.nesting().maleDeath(), femalesOut, mated, from, to);
+        for (int k = 0; k < values.length; k++) {
+            score(k, femalesOut, from, to);
+        }
+    }
+
+    private void score(int k, double[] femalesOut, int from, int to) {
+        FemaleValue value = values[k];
+        double young = 0;
+        double cells = 0;
+        double visits = 0;
+        double stay = 0;
+        for (int d = from; d < to; d++) {
+            double out = femalesOut[d];
+            if (out > 0) {
+                young += out * mated[d] * value.daughters(d);
+                cells += out * value.cells(d);
+                visits += out * value.bloomDays(d);
+                stay += out * value.settled(d);
+            }
+        }
+        bloomDays[k] = visits;
+        settled[k] = stay;
+        capped[k] = stay + cells / settings.tunnels().cellsEach()
+                > settings.tunnels().count();
+        daughters[k] = capped[k] ? nesting[k].daughters(femalesOut, mated) : young;
+    }
+
+    /** Surviving daughters of the last release in a course. */
+    double daughters(int course) {
+        return daughters[course];
+    }
+
+    /** Female flight days inside the target bloom of the last release in a course. */
+    double bloomDays(int course) {
+        return bloomDays[course];
+    }
+
+    /** Females of the last release that settle in a course. */
+    double settled(int course) {
+        return settled[course];
+    }
+
+    /** Whether tunnels ran out after the last release in a course. */
+    boolean capped(int course) {
+        return capped[course];
     }
 
     /** True when there is at least one free tunnel of a usable width. */
@@ -202,25 +263,31 @@ final class MemberModel {
         return out > 0 ? without / out : 0;
     }
 
-    /** The longest run of days without flight among {@code days} days from {@code from}. */
-    int longestFlightless(int from, int days) {
+    /** The longest run of days without flight from day {@code from} to before day {@code to}. */
+    int longestFlightless(int from, int to) {
         int run = 0;
         int longest = 0;
-        for (int d = from; d < Math.min(flight.days(), from + days); d++) {
+        for (int d = Math.max(0, from); d < Math.min(flight.days(), to); d++) {
             run = flight.canFly(d) ? 0 : run + 1;
             longest = Math.max(longest, run);
         }
         return longest;
     }
 
-    /** The nesting season of the last scored release, day by day. */
-    NestingResult nest(Stock stock, int release, int course) {
-        comeOut(stock, release, stock.batch().females(), stock.batch().males(), true);
-        Mating.chances(males, settings.nesting().maleDeath(), females, mated);
-        return nest(values[course]);
+    /** The last release in a course, to be run bee by bee. */
+    WholeBeeRun wholeBees(int course) {
+        return new WholeBeeRun(
+                values[course],
+                settings.nesting(),
+                settings.tunnels(),
+                stock.batch().females(),
+                females,
+                stock.batch().males(),
+                males);
     }
 
-    private NestingResult nest(FemaleValue value) {
-        return new NestingRun(value, settings.nesting(), settings.tunnels()).run(females, mated);
+    /** The nesting season after the last release, day by day. */
+    NestingResult nest(int course) {
+        return nesting[course].run(females, mated);
     }
 }

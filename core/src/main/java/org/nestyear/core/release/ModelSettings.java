@@ -20,6 +20,7 @@ record ModelSettings(
         NestingSettings nesting,
         TunnelStock tunnels,
         ColdRecord cold,
+        BoxLoss box,
         double boxExcessC,
         double chillLimitC) {
     static ModelSettings of(ParameterReader parameters, List<Nests> nests) {
@@ -31,6 +32,7 @@ record ModelSettings(
                 NestingSettings.of(parameters),
                 TunnelStock.of(nests, parameters),
                 new ColdRecord(parameters),
+                BoxLoss.of(parameters),
                 parameters.value("box_excess_c"),
                 parameters.value("chill_limit_c"));
     }

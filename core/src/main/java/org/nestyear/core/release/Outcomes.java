@@ -10,49 +10,38 @@ import org.nestyear.core.season.Goal;
 final class Outcomes {
     private final double[][] daughters;
     private final double[][] bloomDays;
-    private final double[][] settled;
     private final boolean[][] capped;
     private final int[] year;
 
     private Outcomes(int seasons, int candidates) {
         daughters = new double[seasons][candidates];
         bloomDays = new double[seasons][candidates];
-        settled = new double[seasons][candidates];
         capped = new boolean[seasons][candidates];
         year = new int[seasons];
     }
 
     /** Tries one release on every candidate date in every member. */
-    static Outcomes of(List<MemberModel> members, Stock stock, Candidates candidates) {
+    static Outcomes of(List<MemberModel> members, Candidates candidates) {
         int seasons = members.stream().mapToInt(MemberModel::courses).sum();
         Outcomes outcomes = new Outcomes(seasons, candidates.count());
         int row = 0;
         for (int m = 0; m < members.size(); m++) {
             MemberModel member = members.get(m);
             int first = member.weather().index(candidates.first());
-            Score[] scores = new Score[member.courses()];
-            int[] release = new int[1];
-            double[] all = {1};
             for (int i = 0; i < candidates.count(); i++) {
-                release[0] = first + i;
-                member.score(stock, release, all, scores);
-                for (int k = 0; k < scores.length; k++) {
-                    outcomes.put(row + k, i, scores[k]);
+                member.release(first + i);
+                for (int k = 0; k < member.courses(); k++) {
+                    outcomes.daughters[row + k][i] = member.daughters(k);
+                    outcomes.bloomDays[row + k][i] = member.bloomDays(k);
+                    outcomes.capped[row + k][i] = member.capped(k);
                 }
             }
-            for (int k = 0; k < scores.length; k++) {
+            for (int k = 0; k < member.courses(); k++) {
                 outcomes.year[row + k] = m;
             }
-            row += scores.length;
+            row += member.courses();
         }
         return outcomes;
-    }
-
-    private void put(int season, int candidate, Score score) {
-        daughters[season][candidate] = score.daughters();
-        bloomDays[season][candidate] = score.bloomDays();
-        settled[season][candidate] = score.settled();
-        capped[season][candidate] = score.capped();
     }
 
     int seasons() {
@@ -81,14 +70,6 @@ final class Outcomes {
         return n / capped.length;
     }
 
-    double settled(int season, int candidate) {
-        return settled[season][candidate];
-    }
-
-    double daughters(int season, int candidate) {
-        return daughters[season][candidate];
-    }
-
     /**
      * Scores under a goal: brood and bloom each as a share of the best that any date gives on average, halved and
      * added for {@link Goal#BOTH}; then as a share of the best mean score.
@@ -97,29 +78,31 @@ final class Outcomes {
      */
     double[][] scores(Goal goal) {
         double[][] scores = new double[daughters.length][daughters[0].length];
-        double brood = broodWeight(goal);
-        double bloom = bloomWeight(goal);
+        Scale scale = scale(goal);
         for (int s = 0; s < scores.length; s++) {
             for (int i = 0; i < scores[s].length; i++) {
-                scores[s][i] = brood * daughters[s][i] + bloom * bloomDays[s][i];
-            }
-        }
-        double scale = inverse(best(scores));
-        for (double[] row : scores) {
-            for (int i = 0; i < row.length; i++) {
-                row[i] *= scale;
+                scores[s][i] = scale.score(daughters[s][i], bloomDays[s][i]);
             }
         }
         return scores;
     }
 
-    /** A mean outcome that is none of the candidates, as a share of the best candidate's mean score. */
-    double relative(Goal goal, double meanDaughters, double meanBloomDays) {
+    /** What makes a score of daughters and of flight days in the target bloom. */
+    record Scale(double aDaughter, double aBloomDay) {
+        double score(double daughters, double bloomDays) {
+            return aDaughter * daughters + aBloomDay * bloomDays;
+        }
+    }
+
+    /** The scale under which the best candidate's mean score is 1. */
+    Scale scale(Goal goal) {
+        double brood = broodWeight(goal);
+        double bloom = bloomWeight(goal);
         double best = 0;
         for (int i = 0; i < daughters[0].length; i++) {
-            best = Math.max(best, broodWeight(goal) * meanDaughters(i) + bloomWeight(goal) * meanBloomDays(i));
+            best = Math.max(best, brood * meanDaughters(i) + bloom * meanBloomDays(i));
         }
-        return inverse(best) * (broodWeight(goal) * meanDaughters + bloomWeight(goal) * meanBloomDays);
+        return new Scale(brood * inverse(best), bloom * inverse(best));
     }
 
     private double broodWeight(Goal goal) {

@@ -52,20 +52,22 @@ final class OutlookBuilder {
     }
 
     /** Adds every course of a member, released on {@code date}. */
-    void add(MemberModel member, Stock stock, LocalDate date) {
+    void add(MemberModel member, LocalDate date) {
         SeasonWeather weather = member.weather();
         int release = weather.index(date);
-        int spell = member.longestFlightless(release, spellWithinDays);
+        inStore.add(shareInStore(member.times(Sex.FEMALE, release)));
+        double firstOut =
+                addTimes(weather, member.times(Sex.MALE, release), firstMales, halfMales, new ArrayList<>())[0];
+        double half = addTimes(weather, member.times(Sex.FEMALE, release), firstFemales, halfFemales, mostFemales)[1];
+        // Only a spell that meets bees on the wing or about to be is one to sit tight through.
+        int spell = member.longestFlightless(Math.max(release, (int) firstOut), release + spellWithinDays);
         coldSpells.add(spell >= spellDays ? 1.0 : 0.0);
-        inStore.add(shareInStore(member.times(Sex.FEMALE, stock, release)));
-        addTimes(weather, member.times(Sex.MALE, stock, release), firstMales, halfMales, new ArrayList<>());
-        double half =
-                addTimes(weather, member.times(Sex.FEMALE, stock, release), firstFemales, halfFemales, mostFemales);
+        member.release(release);
         for (int k = 0; k < member.courses(); k++) {
             double middle = member.food(k).targetMiddle();
             bloom.add(middle + weather.date(0).toEpochDay());
             missed.add(half > member.bloomEnd(k) ? 1.0 : 0.0);
-            NestingResult run = member.nest(stock, release, k);
+            NestingResult run = member.nest(k);
             unmated.add(member.unmated());
             cells.add(run.cells());
             daughters.add(run.daughters());
@@ -74,34 +76,34 @@ final class OutlookBuilder {
             lastNesting.add(Math.max(release, run.dayOfShare(MOST_CELLS))
                     + (double) weather.date(0).toEpochDay());
         }
-        addOdds(member, stock, release);
+        addOdds(member);
     }
 
-    private void addOdds(MemberModel member, Stock stock, int release) {
-        Score[] scores = new Score[member.courses()];
-        member.score(stock, new int[] {release}, new double[] {1}, scores);
-        int females = stock.batch().females();
+    private void addOdds(MemberModel member) {
+        int females = member.stock().batch().females();
         boolean room = member.hasTunnels();
-        for (Score score : scores) {
-            double each = females == 0 || !room ? 0 : Math.min(1, score.settled() / females);
+        for (int k = 0; k < member.courses(); k++) {
+            double each = females == 0 || !room ? 0 : Math.min(1, member.settled(k) / females);
             noneSettles.add(Math.pow(1 - each, females));
         }
     }
 
-    private static double addTimes(
+    /** Notes when a tenth, half and nine tenths of the bees are out; returns the first two, in days of the member. */
+    private static double[] addTimes(
             SeasonWeather weather, double[] times, List<Double> first, List<Double> half, List<Double> most) {
         double[] out = Arrays.stream(times)
                 .filter(t -> t != EmergenceClock.IN_STORE && t != EmergenceClock.NOT_YET)
                 .toArray();
         if (out.length == 0) {
-            return weather.days();
+            return new double[] {weather.days(), weather.days()};
         }
         double zero = weather.date(0).toEpochDay();
-        first.add(zero + Quantiles.of(out, TENTH));
+        double early = Quantiles.of(out, TENTH);
+        first.add(zero + early);
         double middle = Quantiles.of(out, HALF);
         half.add(zero + middle);
         most.add(zero + Quantiles.of(out, NINE_TENTHS));
-        return middle;
+        return new double[] {early, middle};
     }
 
     private static double shareInStore(double[] times) {

@@ -2,6 +2,7 @@ package org.nestyear.core.release;
 
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.nestyear.core.season.Goal;
 
 /**
@@ -15,13 +16,16 @@ import org.nestyear.core.season.Goal;
  * @param windowsByGoal the windows under each aim, side by side
  * @param releases what to put out when, in order; one entry unless a split is worth it
  * @param splitReason why one or two: {@code small-stock}, {@code own-time}, {@code tunnels-run-out},
- *     {@code insurance} or {@code insurance-too-dear}
+ *     {@code insurance}, {@code insurance-too-dear} or {@code nothing-to-insure}
  * @param splitGain share of the single release's score that the split wins, negative for what insurance costs
+ * @param splitGainInBadYears what the split wins in the worst season in ten, as a share of the best mean score
+ * @param agreement how many draws of the uncertain parameters agree with the window
  * @param ruleOfThumb the trade's rule and its cost
  * @param fixedDate the best fixed calendar date over the past years and its cost
  * @param sensitivities how far the best date moves when uncertain things change
  * @param shareCapped share of possible seasons in which tunnels run out
  * @param missedBloom share of possible seasons in which target bloom is over before half the females are out
+ * @param odds what may come of a small stock, counted bee by bee; null for a larger one
  */
 public record ReleasePlan(
         Goal goal,
@@ -32,11 +36,14 @@ public record ReleasePlan(
         List<Portion> releases,
         String splitReason,
         double splitGain,
+        double splitGainInBadYears,
+        Agreement agreement,
         Alternative ruleOfThumb,
         Alternative fixedDate,
         List<Sensitivity> sensitivities,
         double shareCapped,
-        double missedBloom) {
+        double missedBloom,
+        @Nullable WholeBeeOdds odds) {
     public ReleasePlan {
         if (curve.isEmpty() || releases.isEmpty()) {
             throw new IllegalArgumentException("a release plan needs a curve and at least one release");

@@ -6,6 +6,8 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import org.nestyear.core.bloom.PastBloom;
 import org.nestyear.core.season.Goal;
 import org.nestyear.core.season.SeasonInputs;
@@ -25,8 +27,10 @@ public final class ReleasePlanner {
     private static final double TENTH = 0.1;
     /** The upper end of that band; numerical. */
     private static final double NINE_TENTHS = 0.9;
-    /** Draws of the parameters when years are few; numerical. */
-    private static final int DRAWS = 24;
+    /** Draws of the uncertain parameters; numerical. */
+    private static final int DRAWS = 200;
+    /** Members run under each draw; numerical. */
+    private static final int MEMBERS_A_DRAW = 5;
 
     private final SeasonInputs inputs;
     private final ParameterTable table;
@@ -35,7 +39,8 @@ public final class ReleasePlanner {
     private final SeasonSetup setup;
     private final List<MemberModel> members;
     private final Outcomes outcomes;
-    private final List<Outcomes> draws = new ArrayList<>();
+    private final List<Outcomes> draws;
+    private final @Nullable WholeBeeOdds odds;
     private final OutlookBuilder outlook;
     private final boolean fewYears;
 
@@ -54,18 +59,46 @@ public final class ReleasePlanner {
         settings = ModelSettings.of(parameters, inputs.nests());
         setup = new SeasonSetup(inputs, known, parameters, settings);
         members = setup.members(settings, 1);
-        outcomes = Outcomes.of(members, setup.stock(), setup.candidates());
+        outcomes = Outcomes.of(members, setup.candidates());
         fewYears = setup.ensemble().realYears() < parameters.value("few_years");
         outlook = new OutlookBuilder(
                 (int) parameters.value("cold_spell_days"), (int) parameters.value("cold_spell_within_days"));
         LocalDate best = setup.candidates().date(WindowFinder.best(outcomes.scores(inputs.goal())));
-        members.forEach(member -> outlook.add(member, setup.stock(), best));
-        for (int draw = 1; fewYears && draw <= DRAWS; draw++) {
-            ModelSettings drawn = ModelSettings.of(new DrawnParameters(table, draw), inputs.nests());
-            List<MemberModel> under = setup.members(drawn, 1);
-            draws.add(Outcomes.of(under, setup.stock(), setup.candidates()));
-            under.forEach(member -> outlook.add(member, setup.stock(), best));
+        members.forEach(member -> outlook.add(member, best));
+        odds = WholeBees.isSmall(setup.stock().batch(), parameters) ? WholeBees.odds(members, best) : null;
+        draws = draws(best);
+    }
+
+    /** The outcomes under draws of the uncertain parameters; where years are few they widen the outlook as well. */
+    private List<Outcomes> draws(LocalDate best) {
+        List<List<MemberModel>> drawn = IntStream.rangeClosed(1, DRAWS)
+                .parallel()
+                .mapToObj(draw -> setup.someMembers(
+                        ModelSettings.of(new DrawnParameters(table, draw), inputs.nests()), MEMBERS_A_DRAW))
+                .toList();
+        List<Outcomes> results = drawn.parallelStream()
+                .map(some -> Outcomes.of(some, setup.candidates()))
+                .toList();
+        if (fewYears) {
+            drawn.forEach(some -> some.forEach(member -> outlook.add(member, best)));
         }
+        return results;
+    }
+
+    /** How the draws of the uncertain parameters agree with a window. */
+    private Agreement agreement(Goal goal, ReleaseWindow window) {
+        double[] bests = draws.stream()
+                .mapToDouble(draw -> WindowFinder.best(draw.scores(goal)))
+                .toArray();
+        int inside = (int) Arrays.stream(bests)
+                .mapToObj(i -> setup.candidates().date((int) i))
+                .filter(date -> !date.isBefore(window.from()) && !date.isAfter(window.to()))
+                .count();
+        return new Agreement(
+                draws.size(),
+                inside,
+                setup.candidates().date((int) Math.round(Quantiles.of(bests, TENTH))),
+                setup.candidates().date((int) Math.round(Quantiles.of(bests, NINE_TENTHS))));
     }
 
     /** How many real years stand behind the answer. */
@@ -97,22 +130,26 @@ public final class ReleasePlanner {
         for (Goal each : Goal.values()) {
             windows.put(each, window(inWindow(each), WindowFinder.best(outcomes.scores(each))));
         }
-        SplitPlanner split = new SplitPlanner(members, setup.stock(), setup.candidates(), outcomes, goal, parameters);
+        SplitPlanner split = new SplitPlanner(members, setup.candidates(), outcomes, goal, parameters);
         SplitPlanner.Split chosen = split.choose(best);
+        ReleaseWindow window = window(inWindow(goal), best);
         return new ReleasePlan(
                 goal,
                 curve(scores, inWindow(goal), best),
-                window(inWindow(goal), best),
+                window,
                 window(notRuledOut(goal), best),
                 windows,
                 chosen.portions(),
                 chosen.reason(),
                 chosen.gain(),
+                chosen.gainInBadYears(),
+                agreement(goal, window),
                 ruleOfThumb(scores),
                 fixedDate(goal, scores),
                 sensitivities(goal, best),
                 outcomes.shareCapped(best),
-                outlook.missedBloom());
+                outlook.missedBloom(),
+                odds);
     }
 
     /**
@@ -129,8 +166,9 @@ public final class ReleasePlanner {
      * many years may agree on which of two dates is better by next to nothing.
      */
     private boolean[] notRuledOut(Goal goal) {
-        boolean[] close =
-                fewYears ? WindowFinder.byRedrawing(outcomes, draws, goal) : WindowFinder.byYears(outcomes, goal);
+        boolean[] close = fewYears
+                ? WindowFinder.byRedrawing(outcomes, draws, goal, realYears())
+                : WindowFinder.byYears(outcomes, goal);
         return WindowFinder.withSlight(close, outcomes.scores(goal), parameters.value("window_slight_cost"));
     }
 
@@ -158,7 +196,9 @@ public final class ReleasePlanner {
     private List<CurvePoint> curve(double[][] scores, boolean[] in, int best) {
         List<double[][]> spread = new ArrayList<>();
         spread.add(scores);
-        draws.forEach(draw -> spread.add(draw.scores(inputs.goal())));
+        if (fewYears) {
+            draws.forEach(draw -> spread.add(draw.scores(inputs.goal())));
+        }
         double top = Outcomes.mean(scores, best);
         List<CurvePoint> curve = new ArrayList<>();
         for (int i = 0; i < in.length; i++) {
@@ -192,7 +232,7 @@ public final class ReleasePlanner {
         double top = Outcomes.mean(scores, WindowFinder.best(scores));
         for (MemberModel member : members) {
             for (int k = 0; k < member.courses(); k++) {
-                int yes = rule.firstYes(member.weather(), member.food(k), setup.stock(), setup.candidates());
+                int yes = rule.firstYes(member, k, setup.candidates());
                 index[row] = yes;
                 cost += top - scores[row][yes];
                 row++;
@@ -216,8 +256,8 @@ public final class ReleasePlanner {
         int fixed = past.isEmpty()
                 ? WindowFinder.best(scores)
                 : setup.candidates()
-                        .nearest(all.date(WindowFinder.best(
-                                Outcomes.of(past, setup.stock(), all).scores(goal))));
+                        .nearest(all.date(
+                                WindowFinder.best(Outcomes.of(past, all).scores(goal))));
         double top = Outcomes.mean(scores, WindowFinder.best(scores));
         double cost = top > 0 ? 1 - Outcomes.mean(scores, fixed) / top : 0;
         return alternative(new double[] {fixed}, cost);
@@ -236,7 +276,7 @@ public final class ReleasePlanner {
     }
 
     private Sensitivity moved(String id, List<MemberModel> changed, Goal goal, int best) {
-        Outcomes other = Outcomes.of(changed, setup.stock(), setup.candidates());
+        Outcomes other = Outcomes.of(changed, setup.candidates());
         return new Sensitivity(id, WindowFinder.best(other.scores(goal)) - best);
     }
 }

@@ -2,7 +2,9 @@ package org.nestyear.core.release;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.nestyear.core.bloom.BloomForecast;
 import org.nestyear.core.bloom.PastBlooms;
 import org.nestyear.core.flight.SkyHours;
@@ -43,7 +45,11 @@ final class SeasonSetup {
         Batch batch = inputs.batches().get(0);
         LocalDate coldStart = frame.ofDayOfYear(parameters.value("cold_start_day"));
         LocalDate from = batch.wintered() == Wintered.FRIDGE ? LocalDate.of(frame.year(), 1, 1) : coldStart;
-        ensemble = WeatherEnsemble.continuing(frame, known, inputs.forecast(), inputs.today(), from);
+        WeatherEnsemble years = WeatherEnsemble.continuing(frame, known, inputs.forecast(), inputs.today(), from);
+        ensemble = years.realYears() < parameters.value("few_years")
+                ? years.enlarged(
+                        (int) parameters.value("members_least"), known, inputs.forecast(), inputs.today(), from)
+                : years;
         pastYears = WeatherEnsemble.wholeYears(frame, known, from);
         if (ensemble.members().isEmpty()) {
             throw new NoAnswerException(
@@ -55,7 +61,7 @@ final class SeasonSetup {
                             + " to 08-31 without a gap, so nothing can be said about the days to come; add at least"
                             + " one such year.");
         }
-        stock = new Stock(batch, inputs.today(), coldStart, parameters.value("chill_limit_c"));
+        stock = new Stock(batch, inputs.today(), coldStart);
         SeasonWeather first = ensemble.members().get(0);
         sky = SkyHours.of(first.date(0), first.days(), inputs.site().latitudeDeg());
         hourly = hourly(ensemble);
@@ -111,6 +117,23 @@ final class SeasonSetup {
         return models(ensemble, hourly, settings, communityFactor);
     }
 
+    /** Some of this season's members, from the earliest bloom to the latest at even steps, under other settings. */
+    List<MemberModel> someMembers(ModelSettings settings, int most) {
+        BloomForecast asTold = bloom(settings);
+        List<Integer> order = IntStream.range(0, ensemble.members().size())
+                .boxed()
+                .sorted(Comparator.comparingDouble(
+                        m -> asTold.targetMiddle(ensemble.members().get(m))))
+                .toList();
+        int wanted = Math.min(most, order.size());
+        List<MemberModel> some = new ArrayList<>();
+        for (int i = 0; i < wanted; i++) {
+            int m = order.get((2 * i + 1) * order.size() / (2 * wanted));
+            some.add(new MemberModel(ensemble.members().get(m), hourly.get(m), sky, asTold, stock, settings, 1));
+        }
+        return some;
+    }
+
     /** The past years on their own, as a fixed calendar date would have met them. */
     List<MemberModel> pastMembers(ModelSettings settings) {
         return models(pastYears, hourly(pastYears), settings, 1);
@@ -121,7 +144,8 @@ final class SeasonSetup {
         BloomForecast bloom = bloom(settings);
         List<MemberModel> models = new ArrayList<>();
         for (int m = 0; m < of.members().size(); m++) {
-            models.add(new MemberModel(of.members().get(m), hours.get(m), sky, bloom, settings, communityFactor));
+            models.add(
+                    new MemberModel(of.members().get(m), hours.get(m), sky, bloom, stock, settings, communityFactor));
         }
         return models;
     }

@@ -1,10 +1,12 @@
 package org.nestyear.core.release;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.nestyear.core.season.Batch;
 import org.nestyear.core.season.Goal;
 import org.nestyear.core.season.Wintered;
 import org.nestyear.core.source.ParameterReader;
+import org.nestyear.core.stats.Quantiles;
 
 /**
  * One release or two. The score is linear in bees unless tunnels run out, so a split is a weighted mean of two points
@@ -12,40 +14,48 @@ import org.nestyear.core.source.ParameterReader;
  * insurance.
  */
 final class SplitPlanner {
+    /** The worst season in ten; numerical. */
+    private static final double TENTH = 0.1;
+
     private final List<MemberModel> members;
-    private final Stock stock;
     private final Candidates candidates;
     private final Outcomes outcomes;
-    private final Goal goal;
     private final ParameterReader parameters;
+    private final Outcomes.Scale scale;
+    private final Batch batch;
+    private final double[][] rows;
 
     SplitPlanner(
             List<MemberModel> members,
-            Stock stock,
             Candidates candidates,
             Outcomes outcomes,
             Goal goal,
             ParameterReader parameters) {
         this.members = members;
-        this.stock = stock;
         this.candidates = candidates;
         this.outcomes = outcomes;
-        this.goal = goal;
         this.parameters = parameters;
+        scale = outcomes.scale(goal);
+        rows = outcomes.scores(goal);
+        batch = members.get(0).stock().batch();
     }
 
-    /** The releases chosen, why, and what they win or cost as a share of the best single release. */
-    record Split(List<Portion> portions, String reason, double gain) {}
+    /**
+     * The releases chosen and why.
+     *
+     * @param gain what they win on average as a share of the best single release, negative for what they cost
+     * @param gainInBadYears what they win in the worst season in ten, as a share of the best mean score
+     */
+    record Split(List<Portion> portions, String reason, double gain, double gainInBadYears) {}
 
     /** Chooses around the best single date. */
     Split choose(int best) {
-        Batch batch = stock.batch();
         if (batch.wintered() == Wintered.UNOPENED || batch.wintered() == Wintered.OUTDOORS) {
-            return new Split(List.of(portion(best, 1)), "own-time", 0);
+            return new Split(List.of(portion(best, 1)), "own-time", 0, 0);
         }
         if (batch.cocoons() < parameters.value("small_cocoons")
                 || batch.females() < parameters.value("small_females")) {
-            return new Split(List.of(portion(best, 1)), "small-stock", 0);
+            return new Split(List.of(portion(best, 1)), "small-stock", 0, 0);
         }
         if (outcomes.shareCapped(best) > 0) {
             Split split = search(best);
@@ -53,16 +63,32 @@ final class SplitPlanner {
                 return split;
             }
         }
+        if (batch.males() == 0 || !members.get(0).hasTunnels()) {
+            return new Split(List.of(portion(best, 1)), "nothing-to-insure", 0, 0);
+        }
+        return insured(best);
+    }
+
+    /** The best date, and a part held back until the first bees are seen nesting. */
+    private Split insured(int best) {
         double held = parameters.value("hold_back");
         int later =
                 candidates.nearest(candidates.date(best).plusDays(Math.round(parameters.value("second_release_days"))));
         if (later <= best) {
-            return new Split(List.of(portion(best, 1)), "insurance-too-dear", -held);
+            return new Split(List.of(portion(best, 1)), "insurance-too-dear", -held, 0);
         }
-        Split insured = split(best, later, 1 - held, "insurance");
-        return -insured.gain() <= parameters.value("insurance_cost_most")
-                ? insured
-                : new Split(List.of(portion(best, 1)), "insurance-too-dear", insured.gain());
+        Split two = split(best, later, 1 - held, "insurance", Quantiles.of(column(best), TENTH));
+        return -two.gain() <= parameters.value("insurance_cost_most")
+                ? two
+                : new Split(List.of(portion(best, 1)), "insurance-too-dear", two.gain(), two.gainInBadYears());
+    }
+
+    private double[] column(int candidate) {
+        double[] scores = new double[rows.length];
+        for (int s = 0; s < scores.length; s++) {
+            scores[s] = rows[s][candidate];
+        }
+        return scores;
     }
 
     private Split search(int best) {
@@ -70,11 +96,12 @@ final class SplitPlanner {
         int least = (int) parameters.value("split_gap_least_days");
         int most = (int) parameters.value("split_gap_most_days");
         double[] shares = {parameters.value("split_share_small"), 0.5, 1 - parameters.value("split_share_small")};
-        Split winner = new Split(List.of(portion(best, 1)), "tunnels-run-out", 0);
+        Split winner = new Split(List.of(portion(best, 1)), "tunnels-run-out", 0, 0);
+        double worstAlone = Quantiles.of(column(best), TENTH);
         for (int first = Math.max(0, best - most); first <= best; first += step) {
             for (int gap = least; gap <= most && first + gap < candidates.count(); gap += step) {
                 for (double share : shares) {
-                    Split split = split(first, first + gap, share, "tunnels-run-out");
+                    Split split = split(first, first + gap, share, "tunnels-run-out", worstAlone);
                     winner = split.gain() > winner.gain() ? split : winner;
                 }
             }
@@ -82,30 +109,24 @@ final class SplitPlanner {
         return winner;
     }
 
-    private Split split(int first, int second, double share, String reason) {
-        double daughters = 0;
-        double bloomDays = 0;
-        int seasons = 0;
+    private Split split(int first, int second, double share, String reason, double worstAlone) {
+        int zero = members.get(0).weather().index(candidates.first());
+        List<Double> scores = new ArrayList<>();
         for (MemberModel member : members) {
-            int zero = member.weather().index(candidates.first());
-            Score[] scores = new Score[member.courses()];
-            member.score(stock, new int[] {zero + first, zero + second}, new double[] {share, 1 - share}, scores);
-            for (Score score : scores) {
-                daughters += score.daughters();
-                bloomDays += score.bloomDays();
-                seasons++;
+            member.release(zero + first, zero + second, share);
+            for (int k = 0; k < member.courses(); k++) {
+                scores.add(scale.score(member.daughters(k), member.bloomDays(k)));
             }
         }
-        double gain = outcomes.relative(goal, daughters / seasons, bloomDays / seasons) - 1;
+        double[] all = scores.stream().mapToDouble(Double::doubleValue).toArray();
+        double mean = scores.stream().mapToDouble(Double::doubleValue).average().orElse(0);
         Portion now = portion(first, share);
-        Batch batch = stock.batch();
         Portion later =
                 new Portion(candidates.date(second), batch.females() - now.females(), batch.males() - now.males());
-        return new Split(List.of(now, later), reason, gain);
+        return new Split(List.of(now, later), reason, mean - 1, Quantiles.of(all, TENTH) - worstAlone);
     }
 
     private Portion portion(int candidate, double share) {
-        Batch batch = stock.batch();
         return new Portion(candidates.date(candidate), (int) Math.round(batch.females() * share), (int)
                 Math.round(batch.males() * share));
     }

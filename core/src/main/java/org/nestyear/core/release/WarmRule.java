@@ -25,12 +25,14 @@ record WarmRule(double warmC, int warmDays, int ofDays, double chillDays, double
     }
 
     /** The first candidate on which the rule says yes in a member; the last candidate if it never does. */
-    int firstYes(SeasonWeather member, FoodCurve food, Stock stock, Candidates candidates) {
+    int firstYes(MemberModel member, int course, Candidates candidates) {
+        FoodCurve food = member.food(course);
+        int first = member.weather().index(candidates.first());
         for (int i = 0; i < candidates.count(); i++) {
-            int d = member.index(candidates.date(i));
-            if (warmDays(member, d) >= warmDays
+            int d = first + i;
+            if (warmDays(member.weather(), d) >= warmDays
                     && food.food(d) >= openFood
-                    && stock.chillDays(member, d) >= chillDays) {
+                    && member.chillDays(d) >= chillDays) {
                 return i;
             }
         }

@@ -64,18 +64,18 @@ final class WindowFinder {
      *
      * @param outcomes under the catalogue's values
      * @param draws under draws of the parameters
+     * @param realYears past years behind the members; so many are drawn at a time, however many were invented beside them
      */
-    static boolean[] byRedrawing(Outcomes outcomes, List<Outcomes> draws, Goal goal) {
+    static boolean[] byRedrawing(Outcomes outcomes, List<Outcomes> draws, Goal goal, int realYears) {
         int best = best(outcomes.scores(goal));
         int candidates = outcomes.scores(goal)[0].length;
         double[][] differences = new double[candidates][draws.size() * REDRAWS];
         Redrawing redrawing = new Redrawing(SEED);
         int column = 0;
-        int realYears = outcomes.memberOf(outcomes.seasons() - 1) + 1;
         for (Outcomes draw : draws) {
             double[][] years = yearMeans(draw, draw.scores(goal));
             for (int b = 0; b < REDRAWS; b++) {
-                int[] picked = redrawing.next(years.length);
+                int[] picked = redrawing.next(realYears, years.length);
                 for (int i = 0; i < candidates; i++) {
                     double difference = 0;
                     for (int y : picked) {

@@ -114,6 +114,15 @@ public final class SeasonWeather {
         return maxC;
     }
 
+    /** Middle of the lowest and the highest of each day, °C; a new array. */
+    public double[] meanC() {
+        double[] mean = new double[minC.length];
+        for (int d = 0; d < mean.length; d++) {
+            mean[d] = (minC[d] + maxC[d]) / 2;
+        }
+        return mean;
+    }
+
     /** Daily rain, mm; NaN where not measured. */
     public double[] rainMm() {
         return rainMm;

@@ -11,8 +11,8 @@ public final class Redrawing {
         random = new SplittableRandom(seed);
     }
 
-    /** As many numbers from 0 to {@code n} − 1 as there are years, some perhaps twice. */
-    public int[] next(int n) {
-        return random.ints(n, 0, n).toArray();
+    /** So many numbers from 0 to {@code n} − 1, some perhaps twice. */
+    public int[] next(int count, int n) {
+        return random.ints(count, 0, n).toArray();
     }
 }

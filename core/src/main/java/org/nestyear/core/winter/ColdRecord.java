@@ -44,14 +44,17 @@ public final class ColdRecord {
         return Math.max(0, 1 - oldLoss * Math.max(0, chillDays - oldDays));
     }
 
-    /** Days of a run of daily mean temperatures that count as chill: those below the limit. */
-    public static int chillDays(double[] meanC, int from, int to, double limitC) {
-        int days = 0;
-        for (int d = Math.max(0, from); d < Math.min(to, meanC.length); d++) {
-            if (meanC[d] < limitC) {
-                days++;
-            }
+    /**
+     * Days that count as chill, those with a mean below the limit, before each day of a run.
+     *
+     * @param meanC daily means, °C
+     * @return one value more than there are days: value d is the number among days 0 to d − 1
+     */
+    public static int[] chillDaysBefore(double[] meanC, double limitC) {
+        int[] before = new int[meanC.length + 1];
+        for (int d = 0; d < meanC.length; d++) {
+            before[d + 1] = before[d] + (meanC[d] < limitC ? 1 : 0);
         }
-        return days;
+        return before;
     }
 }

@@ -15,6 +15,7 @@ public final class FewYearsFinding implements FindingRule {
     public Optional<Finding> find(Situation s) {
         ReadLog read = s.read();
         double enough = read.value("few_years");
+        read.value("members_least");
         if (s.realYears() >= enough) {
             return Optional.empty();
         }
@@ -22,7 +23,8 @@ public final class FewYearsFinding implements FindingRule {
                 "few-years",
                 Level.WATCH,
                 Phrase.of(
-                        "Only {} past years of weather stand behind this, so it names a window and not a day.",
+                        "Only {} past years of weather stand behind this, so it names a window and not a day. Beside them"
+                                + " weather invented after the record is run, which counts as no year.",
                         Quantity.count(s.realYears())),
                 Phrase.of("{} years", Quantity.count(s.realYears())),
                 Phrase.of("{} years", Quantity.count(enough)),

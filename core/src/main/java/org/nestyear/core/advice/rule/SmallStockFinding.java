@@ -7,6 +7,7 @@ import org.nestyear.core.advice.Level;
 import org.nestyear.core.advice.Phrase;
 import org.nestyear.core.advice.Quantity;
 import org.nestyear.core.advice.Situation;
+import org.nestyear.core.release.WholeBeeOdds;
 import org.nestyear.core.source.ReadLog;
 
 /** Gives whole-bee odds for a small stock. */
@@ -16,7 +17,8 @@ public final class SmallStockFinding implements FindingRule {
         ReadLog read = s.read();
         boolean small =
                 s.batch().cocoons() < read.value("small_cocoons") || s.batch().females() < read.value("small_females");
-        if (!small) {
+        WholeBeeOdds odds = s.release().odds();
+        if (!small || odds == null) {
             return Optional.empty();
         }
         read.value("settling");
@@ -24,9 +26,11 @@ public final class SmallStockFinding implements FindingRule {
                 "small-stock",
                 Level.WATCH,
                 Phrase.of(
-                        "With {} females there is a chance of {} that not one settles; so all go out together.",
+                        "With {} females there is a chance of {} that not one settles, and of {} that no daughter lives to"
+                                + " next year; so all go out together.",
                         Quantity.count(s.batch().females()),
-                        Quantity.share(s.outlook().noFemaleSettles())),
+                        Quantity.share(odds.noneSettles()),
+                        Quantity.share(odds.noDaughter())),
                 Phrase.of(
                         "{} cocoons, {} of them female",
                         Quantity.count(s.batch().cocoons()),
@@ -35,7 +39,14 @@ public final class SmallStockFinding implements FindingRule {
                         "{} cocoons and {} females",
                         Quantity.count(read.value("small_cocoons")),
                         Quantity.count(read.value("small_females"))),
-                Phrase.of("Put them out in one go, close to the nests, and open no cocoon to look."),
+                Phrase.of(
+                        "Put them out in one go, close to the nests, and open no cocoon to look. Counted bee by bee, the"
+                                + " middle of {} runs leaves {} daughters; one in ten leaves {} or fewer, one in ten {} or"
+                                + " more.",
+                        Quantity.count(odds.runs()),
+                        Quantity.count(Math.rint(odds.daughtersMiddle())),
+                        Quantity.count(Math.rint(odds.daughtersLow())),
+                        Quantity.count(Math.rint(odds.daughtersHigh()))),
                 null,
                 read.read()));
     }

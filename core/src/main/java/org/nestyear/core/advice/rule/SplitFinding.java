@@ -27,9 +27,11 @@ public final class SplitFinding implements FindingRule {
                                 "Two lots, as insurance: a split never beats one good date on average while tunnels and"
                                         + " food suffice."),
                         Phrase.of(
-                                "holding {} back costs {}",
+                                "holding {} back costs {} on average; in the worst spring in ten it {} {}",
                                 held,
-                                Quantity.share(Math.max(0, -s.release().splitGain()))),
+                                Quantity.share(Math.max(0, -s.release().splitGain())),
+                                s.release().splitGainInBadYears() < 0 ? "loses" : "saves",
+                                Quantity.share(Math.abs(s.release().splitGainInBadYears()))),
                         Phrase.of("If you would rather have all in one lot, put all out inside the window."),
                         insurance);
             case "tunnels-run-out" ->
