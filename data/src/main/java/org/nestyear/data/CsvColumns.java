@@ -1,6 +1,12 @@
 package org.nestyear.data;
 
-/** Finds the character at which a cell begins, so that a message can point to it. */
+import de.siegmar.fastcsv.reader.CommentStrategy;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
+import org.jspecify.annotations.Nullable;
+
+/** How tables are read: what parts their cells, and where a cell begins, so that a message can point to it. */
 final class CsvColumns {
     private CsvColumns() {}
 
@@ -21,5 +27,37 @@ final class CsvColumns {
             }
         }
         return new Position(source.name(), line, 1);
+    }
+
+    /** The rows of a table; comments and empty lines are passed over, and rows may differ in their number of cells. */
+    static CsvReader<CsvRecord> reader(SourceText source, char separator) {
+        return CsvReader.builder()
+                .fieldSeparator(separator)
+                .commentStrategy(CommentStrategy.SKIP)
+                .skipEmptyLines(true)
+                .allowUnclosedQuote(false)
+                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .ofCsvRecord(source.text());
+    }
+
+    /** What parts the cells: a comma, or a semicolon or tab where the header line has no comma. */
+    static char separator(SourceText source) {
+        @Nullable String header = null;
+        for (String line : source.lines()) {
+            if (!line.isBlank() && !line.startsWith("#")) {
+                header = line;
+                break;
+            }
+        }
+        if (header != null && header.indexOf(',') < 0) {
+            if (header.indexOf(';') >= 0) {
+                return ';';
+            }
+            if (header.indexOf('\t') >= 0) {
+                return '\t';
+            }
+        }
+        return ',';
     }
 }

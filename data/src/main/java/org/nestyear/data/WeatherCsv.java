@@ -1,10 +1,8 @@
 package org.nestyear.data;
 
-import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
-import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
@@ -13,7 +11,6 @@ import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import org.nestyear.core.weather.DailyWeather;
 import org.nestyear.core.weather.WeatherRecord;
 
@@ -35,7 +32,7 @@ public final class WeatherCsv {
 
     private WeatherCsv(SourceText source) {
         this.source = source;
-        this.separator = separator(source);
+        this.separator = CsvColumns.separator(source);
     }
 
     /**
@@ -67,14 +64,7 @@ public final class WeatherCsv {
     }
 
     private WeatherCheck readAll() {
-        try (CsvReader<CsvRecord> reader = CsvReader.builder()
-                .fieldSeparator(separator)
-                .commentStrategy(CommentStrategy.SKIP)
-                .skipEmptyLines(true)
-                .allowUnclosedQuote(false)
-                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
-                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
-                .ofCsvRecord(source.text())) {
+        try (CsvReader<CsvRecord> reader = CsvColumns.reader(source, separator)) {
             return read(reader.iterator());
         } catch (DataFault fault) {
             return refused(fault);
@@ -166,24 +156,5 @@ public final class WeatherCsv {
 
     private Position at(int line, int cell) {
         return CsvColumns.position(source, line, cell, separator);
-    }
-
-    private static char separator(SourceText source) {
-        @Nullable String header = null;
-        for (String line : source.lines()) {
-            if (!line.isBlank() && !line.startsWith("#")) {
-                header = line;
-                break;
-            }
-        }
-        if (header != null && header.indexOf(',') < 0) {
-            if (header.indexOf(';') >= 0) {
-                return ';';
-            }
-            if (header.indexOf('\t') >= 0) {
-                return '\t';
-            }
-        }
-        return ',';
     }
 }

@@ -1,6 +1,7 @@
 package org.nestyear.app.cli;
 
 import java.util.Objects;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.nestyear.app.service.UnitSystem;
 import picocli.CommandLine.Option;
@@ -17,5 +18,10 @@ final class AnswerOptions {
     UnitSystem unitSystem() {
         return Objects.requireNonNullElse(
                 Arguments.word("--units", units, UnitSystem.values(), UnitSystem::word), UnitSystem.METRIC);
+    }
+
+    /** Prints the answer in the form asked for. */
+    void print(Surroundings surroundings, Supplier<String> asJson, Supplier<String> asText) {
+        surroundings.out().print(json ? asJson.get() : Page.set(asText.get()));
     }
 }

@@ -28,6 +28,19 @@ final class Arguments {
         return within(option, text, value, low, high, expected);
     }
 
+    /** Degrees north of the equator, south with a minus. */
+    static double latitude(String option, String text) {
+        return number(option, text, -90, 90, "degrees north");
+    }
+
+    /** A year of the calendar. */
+    static int year(String option, String text) {
+        if (!text.matches("\\d{4}")) {
+            throw Refusal.usage(option + " is \"" + text + "\"; expected a year such as 2015.", "");
+        }
+        return Integer.parseInt(text);
+    }
+
     /** A temperature in °C; with an F behind it, it is converted. */
     static double celsius(String option, String text, double low, double high) {
         String expected =

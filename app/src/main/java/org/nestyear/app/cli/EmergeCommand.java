@@ -73,7 +73,7 @@ final class EmergeCommand implements Callable<Integer> {
                 Arguments.number("--chill-days", chillDays, 0, 400, "days"),
                 Arguments.celsius("--chill-c", chill, -10, 15),
                 then));
-        surroundings.out().print(options.json ? EmergeJson.of(answer) : Page.set(EmergeText.of(answer, words)));
+        options.print(surroundings, () -> EmergeJson.of(answer), () -> EmergeText.of(answer, words));
         return answer.isComplete() ? ExitCode.ANSWERED : ExitCode.PARTLY;
     }
 
@@ -83,8 +83,7 @@ final class EmergeCommand implements Callable<Integer> {
         }
         if (at == null && weather != null && out != null && latitude != null) {
             LocalDate date = Arguments.date("--out", out);
-            return new EmergeQuestion.Weather(
-                    weather, date, Arguments.number("--lat", latitude, -90, 90, "degrees north"));
+            return new EmergeQuestion.Weather(weather, date, Arguments.latitude("--lat", latitude));
         }
         throw Refusal.usage(
                 "it is not clear what the cocoons meet after the fridge; expected either --at-c TEMPERATURE, or"

@@ -63,7 +63,7 @@ final class SunCommand implements Callable<Integer> {
         OffsetDateTime moment = Arguments.moment("--at", at);
         SunAnswer answer = SunAnswer.of(new SunQuestion(
                 new Observer(
-                        Arguments.number("--lat", latitude, -90, 90, "degrees north"),
+                        Arguments.latitude("--lat", latitude),
                         Arguments.number("--lon", longitude, -180, 180, "degrees east"),
                         metres,
                         pressure == null
@@ -72,7 +72,7 @@ final class SunCommand implements Callable<Integer> {
                         Arguments.celsius("--air-c", air, -60, 60)),
                 moment,
                 faces == null ? null : Arguments.number("--faces", faces, 0, 360, "degrees")));
-        surroundings.out().print(options.json ? SunJson.of(answer) : Page.set(SunText.of(answer, words)));
+        options.print(surroundings, () -> SunJson.of(answer), () -> SunText.of(answer, words));
         return ExitCode.ANSWERED;
     }
 }

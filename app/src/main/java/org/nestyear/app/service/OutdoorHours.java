@@ -5,13 +5,8 @@ import java.util.List;
 import org.nestyear.core.weather.DailyWeather;
 import org.nestyear.core.weather.FilledWeather;
 import org.nestyear.core.weather.Filling;
-import org.nestyear.core.weather.GapFilling;
 import org.nestyear.core.weather.HourlyTemperatures;
 import org.nestyear.core.weather.WeatherRecord;
-import org.nestyear.data.DataFault;
-import org.nestyear.data.TextSource;
-import org.nestyear.data.WeatherFile;
-import org.nestyear.data.WeatherFiles;
 
 /** Hourly temperatures of a station from the day cocoons are put out. */
 final class OutdoorHours {
@@ -34,23 +29,18 @@ final class OutdoorHours {
      * @throws Refusal if the file is wrong, does not hold the day, or has a gap that cannot be filled
      */
     static OutdoorHours read(EmergeQuestion.Weather weather) {
-        WeatherFile file;
-        try {
-            file = WeatherFiles.read(TextSource.ofFile(weather.file()));
-        } catch (DataFault fault) {
-            throw Refusal.of(fault);
-        }
-        WeatherRecord record = file.record();
+        StationWeather station = StationWeather.read(weather.file());
+        WeatherRecord record = station.measured();
         if (weather.out().isBefore(record.first()) || weather.out().isAfter(record.last())) {
             throw new Refusal(
                     Refusal.Kind.BAD_INPUT,
                     "NY-WEATHER-SPAN",
-                    file.name(),
+                    station.name(),
                     "the weather runs from " + record.first() + " to " + record.last()
                             + "; expected it to hold the day they are put out, " + weather.out() + ".",
                     "");
         }
-        FilledWeather filled = fill(file);
+        FilledWeather filled = station.filled();
         LocalDate end = weather.out().plusDays(LONGEST_SEASON_DAYS);
         List<DailyWeather> days = filled.weather().days().stream()
                 .filter(day -> !day.date().isBefore(weather.out()) && day.date().isBefore(end))
@@ -61,14 +51,6 @@ final class OutdoorHours {
                 days.stream().mapToDouble(DailyWeather::maxC).toArray(),
                 weather.latitudeDeg());
         return new OutdoorHours(celsius, days.get(days.size() - 1).date(), filledDays(filled, weather.out(), end));
-    }
-
-    private static FilledWeather fill(WeatherFile file) {
-        try {
-            return GapFilling.fill(file.record());
-        } catch (IllegalArgumentException e) {
-            throw new Refusal(Refusal.Kind.NO_ANSWER, "NY-WEATHER-GAP", file.name(), e.getMessage() + ".", "");
-        }
     }
 
     private static long filledDays(FilledWeather filled, LocalDate from, LocalDate end) {

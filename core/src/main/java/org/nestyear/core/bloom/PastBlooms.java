@@ -17,14 +17,10 @@ import org.nestyear.core.season.BloomDates;
 import org.nestyear.core.season.Plant;
 import org.nestyear.core.season.SeasonWeather;
 import org.nestyear.core.source.ParameterReader;
-import org.nestyear.core.weather.DailyWeather;
 import org.nestyear.core.weather.WeatherRecord;
 
 /** The plants that have dates of past years, each with the model chosen for it. */
 public final class PastBlooms {
-    /** Numerical: a spring of which more days than this share were never measured says nothing about a date. */
-    private static final double MOST_MISSING = 0.1;
-
     private final List<ModelDays> all;
 
     private PastBlooms(List<ModelDays> all) {
@@ -66,9 +62,7 @@ public final class PastBlooms {
             List<BloomYear> years = new ArrayList<>();
             List<LocalDate> unused = new ArrayList<>();
             for (LocalDate date : plant.pastBloom()) {
-                Optional<BloomYear> year = isMeasured(measured, courses.dayOne(courses.yearOf(date)), date)
-                        ? BloomYear.of(date, known, courses)
-                        : Optional.empty();
+                Optional<BloomYear> year = BloomYear.of(date, measured, known, courses);
                 year.ifPresentOrElse(years::add, () -> unused.add(date));
             }
             BloomChoice choice = models.choose(years, kinds);
@@ -93,14 +87,6 @@ public final class PastBlooms {
             kinds.remove(BloomKind.SPRING_INDEX);
         }
         return kinds;
-    }
-
-    private static boolean isMeasured(WeatherRecord record, LocalDate from, LocalDate to) {
-        int missing = 0;
-        for (LocalDate date = from; !date.isAfter(to); date = date.plusDays(1)) {
-            missing += record.find(date).filter(DailyWeather::hasTemperatures).isPresent() ? 0 : 1;
-        }
-        return missing <= MOST_MISSING * (to.toEpochDay() - from.toEpochDay() + 1);
     }
 
     /** What was chosen, in the order of the plants. */

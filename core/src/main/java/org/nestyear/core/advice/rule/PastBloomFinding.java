@@ -2,6 +2,7 @@ package org.nestyear.core.advice.rule;
 
 import java.util.List;
 import java.util.Optional;
+import org.nestyear.core.advice.BloomModelWords;
 import org.nestyear.core.advice.Finding;
 import org.nestyear.core.advice.FindingRule;
 import org.nestyear.core.advice.Level;
@@ -11,12 +12,7 @@ import org.nestyear.core.advice.Situation;
 import org.nestyear.core.advice.Unit;
 import org.nestyear.core.bloom.PastBloom;
 import org.nestyear.core.bloom.fit.BloomKind;
-import org.nestyear.core.bloom.fit.BloomModel;
-import org.nestyear.core.bloom.fit.ChillThenHeat;
 import org.nestyear.core.bloom.fit.MeanDate;
-import org.nestyear.core.bloom.fit.SpringIndexDate;
-import org.nestyear.core.bloom.fit.StandardDays;
-import org.nestyear.core.bloom.fit.ThermalTimeModel;
 import org.nestyear.core.season.BloomDates;
 import org.nestyear.core.season.Plant;
 import org.nestyear.core.source.ReadLog;
@@ -85,10 +81,10 @@ public final class PastBloomFinding implements FindingRule {
         return switch (past.choice().reason()) {
             case SMALLEST_ERROR ->
                 Phrase.of(
-                        "The bloom of {} follows {}, fitted to {} dates of your own; on years left out it was {} off, their"
-                                + " mean date {}.",
+                        "The bloom of {} follows {}, fitted to {} dates of your own; on years left out, their weather known,"
+                                + " it was {} off, their mean date {}.",
                         name,
-                        words(past, past.choice().model()),
+                        BloomModelWords.of(past.choice().model(), past::date),
                         dates,
                         error,
                         days(past.choice().meanDateErrorDays().orElseThrow()));
@@ -110,27 +106,6 @@ public final class PastBloomFinding implements FindingRule {
                         least,
                         error);
         };
-    }
-
-    private static Phrase words(PastBloom past, BloomModel model) {
-        if (model instanceof ThermalTimeModel sum) {
-            return Phrase.of(
-                    "the warmth above {} from {} on", Quantity.celsius(sum.baseC()), past.date(sum.startDay()));
-        }
-        if (model instanceof StandardDays sum) {
-            return Phrase.of(
-                    "the warmth from {} on, warm hours counting many times the cool ones", past.date(sum.startDay()));
-        }
-        if (model instanceof ChillThenHeat both) {
-            return Phrase.of(
-                    "{} chill portions since autumn and the warmth after them", Quantity.count(both.portions()));
-        }
-        if (model instanceof SpringIndexDate index) {
-            return Phrase.of(
-                    index.daysAfter() < 0 ? "the spring index, {} before it" : "the spring index, {} after it",
-                    days(Math.abs(index.daysAfter())));
-        }
-        return Phrase.of("the mean date");
     }
 
     private static Phrase error(PastBloom past) {
