@@ -43,7 +43,8 @@ public final class PastBloomFinding implements FindingRule {
                         ? Phrase.of(
                                 "Add the days of full bloom of more years under past_bloom: from {} on they are fitted.",
                                 least)
-                        : Phrase.of("Write the day of full bloom down again this year: every date narrows the band."),
+                        : Phrase.of(
+                                "Write the day of full bloom down again this year: more dates make the choice surer."),
                 null,
                 read.read()));
     }

@@ -36,7 +36,7 @@ public final class ToldBloomFinding implements FindingRule {
                         "middle of bloom {} to {}",
                         s.outlook().targetBloom().early(),
                         s.outlook().targetBloom().late()),
-                Phrase.of("taken to be off by {}", Quantity.days(read.value("bloom_error_days"))),
+                Phrase.of("an error of {}", Quantity.days(read.value("bloom_error_days"))),
                 Phrase.of("If they are what is usual in past years, give those years' dates under past_bloom instead."),
                 null,
                 read.read()));
