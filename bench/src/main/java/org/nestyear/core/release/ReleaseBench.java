@@ -40,6 +40,6 @@ public class ReleaseBench {
     /** The curve. */
     @Benchmark
     public Outcomes oneRelease() {
-        return Outcomes.of(members, setup.stock(), dates);
+        return Outcomes.of(members, dates);
     }
 }

@@ -26,7 +26,7 @@ class ReleaseAnswersTest {
     @Test
     void nothingIsAllocatedPerDate() {
         ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
-        for (int tunnels : new int[] {20_000, 400}) {
+        for (int tunnels : new int[] {20_000, 60}) {
             MemberModel member = members(tunnels).get(0);
             int first = member.weather().index(BenchSeason.TODAY);
             member.release(first);
@@ -54,13 +54,13 @@ class ReleaseAnswersTest {
     /** With too few tunnels the short run that scores a date gives the daughters of the whole one. */
     @Test
     void theShortRunGivesTheDaughtersOfTheWholeOne() {
-        for (MemberModel member : members(400)) {
+        for (MemberModel member : members(60)) {
             member.release(member.weather().index(DATE));
             for (int k = 0; k < member.courses(); k++) {
                 assertThat(member.capped(k)).isTrue();
                 NestingResult whole = member.nest(k);
                 assertThat(member.daughters(k)).isCloseTo(whole.daughters(), within(1e-9));
-                assertThat(whole.tunnelsUsed()).isLessThanOrEqualTo(400 + 1e-9);
+                assertThat(whole.tunnelsUsed()).isLessThanOrEqualTo(60 + 1e-9);
             }
         }
     }

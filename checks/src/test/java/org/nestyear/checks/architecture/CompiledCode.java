@@ -22,6 +22,9 @@ final class CompiledCode {
         return CLASSES;
     }
 
+    /** Benchmarks sit in the packages they time and are no part of the program. */
+    private static final String BENCHMARKS = "bench";
+
     /** Skips a test, visibly, where the module has not been compiled. */
     static void needModule(String module) {
         assumeTrue(
@@ -35,7 +38,9 @@ final class CompiledCode {
 
     private static JavaClasses read() {
         List<Path> folders = Repository.modulesWithMainCode().stream()
-                .map(folder -> classesOf(folder.getFileName().toString()))
+                .map(folder -> folder.getFileName().toString())
+                .filter(module -> !module.equals(BENCHMARKS))
+                .map(CompiledCode::classesOf)
                 .filter(Files::isDirectory)
                 .toList();
         return new ClassFileImporter()

@@ -48,8 +48,9 @@ class S02_LateFrostTest {
         // The rule of thumb looks at the warm days alone, and would lose half the season.
         assertThat(plan.release().ruleOfThumb().date()).isEqualTo(LocalDate.of(2015, 4, 12));
         assertThat(plan.release().ruleOfThumb().cost()).isBetween(0.3, 0.7);
-        assertThat(jobIds(plan)).contains("ask-again", "cold-spell");
-        assertThat(plan.outlook().coldSpell()).isEqualTo(1);
+        // The bees come out after the cold, so there is no spell to sit tight through.
+        assertThat(jobIds(plan)).contains("ask-again").doesNotContain("cold-spell");
+        assertThat(plan.outlook().coldSpell()).isLessThan(0.3);
         assertThat(job(plan, "watch").from()).isAfterOrEqualTo(LocalDate.of(2015, 4, 25));
     }
 

@@ -32,7 +32,7 @@ class S04_NoMaleAliveTest {
         Plan usual = UsualSpring.plan();
         System.out.println(Printed.plan("S04 no male alive", plan));
         assertThat(Printed.phrase(plan.headline()))
-                .startsWith("Put 84 female cocoons out between ")
+                .startsWith("Put 120 female cocoons out between ")
                 .doesNotContain("male cocoons and")
                 .doesNotContain(" 0 ");
         assertThat(finding(plan, "no-males").level()).isEqualTo(Level.ACT);

@@ -33,7 +33,7 @@ class S05_NoFreeTunnelTest {
     void asksForTunnelsBeforeTheFirstFemale() {
         Plan plan = SeasonTable.plan(TABLE);
         System.out.println(Printed.plan("S05 no free tunnel", plan));
-        assertThat(Printed.phrase(plan.headline())).startsWith("Put 84 female and 147 male cocoons out between ");
+        assertThat(Printed.phrase(plan.headline())).startsWith("Put 120 female and 210 male cocoons out between ");
         assertThat(finding(plan, "no-tunnels").level()).isEqualTo(Level.ACT);
         assertThat(jobIds(plan)).contains("add-tunnels").doesNotContain("mud", "count-plugs");
         assertThat(jobIds(UsualSpring.plan())).contains("mud", "count-plugs").doesNotContain("add-tunnels");

@@ -13,6 +13,8 @@ import java.util.Arrays;
 public final class NestingRun {
     /** Females or tunnels too few to matter; numerical. */
     private static final double NEGLIGIBLE = 1e-6;
+    /** How many totals are kept of a run; numerical. */
+    private static final int TOTALS = 3;
 
     private final FemaleValue value;
     private final NestingSettings settings;
@@ -27,7 +29,7 @@ public final class NestingRun {
 
     private final double[] cellsByDay;
     /** Daughters, sons and tunnels begun of the last run. */
-    private final double[] totals = new double[3];
+    private final double[] totals = new double[TOTALS];
 
     public NestingRun(FemaleValue value, NestingSettings settings, TunnelStock tunnels) {
         this.value = value;

@@ -30,7 +30,7 @@ public final class ReleasePlanner {
     /** Draws of the uncertain parameters; numerical. */
     private static final int DRAWS = 200;
     /** Members run under each draw; numerical. */
-    private static final int MEMBERS_A_DRAW = 5;
+    private static final int MEMBERS_A_DRAW = 3;
 
     private final SeasonInputs inputs;
     private final ParameterTable table;
@@ -72,11 +72,10 @@ public final class ReleasePlanner {
     /** The outcomes under draws of the uncertain parameters; where years are few they widen the outlook as well. */
     private List<Outcomes> draws(LocalDate best) {
         List<List<MemberModel>> drawn = IntStream.rangeClosed(1, DRAWS)
-                .parallel()
                 .mapToObj(draw -> setup.someMembers(
                         ModelSettings.of(new DrawnParameters(table, draw), inputs.nests()), MEMBERS_A_DRAW))
                 .toList();
-        List<Outcomes> results = drawn.parallelStream()
+        List<Outcomes> results = drawn.stream()
                 .map(some -> Outcomes.of(some, setup.candidates()))
                 .toList();
         if (fewYears) {
@@ -126,18 +125,24 @@ public final class ReleasePlanner {
         Goal goal = inputs.goal();
         double[][] scores = outcomes.scores(goal);
         int best = WindowFinder.best(scores);
+        boolean[] open = notRuledOut(goal);
+        boolean[] in = inWindow(open, goal);
+        for (int i = 0; i < in.length; i++) {
+            open[i] |= in[i];
+        }
         Map<Goal, ReleaseWindow> windows = new EnumMap<>(Goal.class);
         for (Goal each : Goal.values()) {
-            windows.put(each, window(inWindow(each), WindowFinder.best(outcomes.scores(each))));
+            boolean[] own = each == goal ? in : inWindow(notRuledOut(each), each);
+            windows.put(each, window(own, WindowFinder.best(outcomes.scores(each))));
         }
         SplitPlanner split = new SplitPlanner(members, setup.candidates(), outcomes, goal, parameters);
         SplitPlanner.Split chosen = split.choose(best);
-        ReleaseWindow window = window(inWindow(goal), best);
+        ReleaseWindow window = window(in, best);
         return new ReleasePlan(
                 goal,
-                curve(scores, inWindow(goal), best),
+                curve(scores, in, best),
                 window,
-                window(notRuledOut(goal), best),
+                window(open, best),
                 windows,
                 chosen.portions(),
                 chosen.reason(),
@@ -173,10 +178,10 @@ public final class ReleasePlanner {
     }
 
     /** Of those, the dates that on average cost little, and never fewer than a keeper needs to choose from. */
-    private boolean[] inWindow(Goal goal) {
+    private boolean[] inWindow(boolean[] close, Goal goal) {
         double[][] scores = outcomes.scores(goal);
-        return WindowFinder.worthwhile(notRuledOut(goal), scores, parameters.value("window_cost"), (int)
-                parameters.value("window_least_days"));
+        return WindowFinder.worthwhile(
+                close, scores, parameters.value("window_cost"), (int) parameters.value("window_least_days"));
     }
 
     private ReleaseWindow window(boolean[] in, int best) {
