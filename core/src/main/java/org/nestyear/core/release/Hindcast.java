@@ -252,7 +252,8 @@ public final class Hindcast {
                 bloom,
                 stock(season.frame()),
                 under,
-                1);
+                1,
+                MemberModel.ALL_COURSES);
     }
 
     private static double halfOut(MemberModel member, LocalDate release) {

@@ -25,6 +25,8 @@ final class MemberModel {
     private static final double[] ERRORS = {-Math.sqrt(1.5), 0, Math.sqrt(1.5)};
 
     private static final double[] NO_ERROR = {0};
+    /** All of them; see {@link #MemberModel}. */
+    static final int ALL_COURSES = -1;
 
     private final SeasonWeather weather;
     private final ModelSettings settings;
@@ -55,6 +57,7 @@ final class MemberModel {
      *
      * @param hourlyC hourly air temperature over the member's days, °C
      * @param communityFactor factor on the level of other bloom, 1 as told
+     * @param course the only course of bloom to run, taken round the three, or {@link #ALL_COURSES}
      */
     MemberModel(
             SeasonWeather weather,
@@ -63,7 +66,8 @@ final class MemberModel {
             BloomForecast bloom,
             Stock stock,
             ModelSettings settings,
-            double communityFactor) {
+            double communityFactor,
+            int course) {
         this.weather = weather;
         this.settings = settings;
         this.stock = stock;
@@ -74,7 +78,7 @@ final class MemberModel {
         maleClock = femaleClock.ofOtherSex(settings.male(), cocoonC);
         flight = FlightDays.of(settings.flight(), weather, hourlyC, sky);
         chillBefore = ColdRecord.chillDaysBefore(weather.meanC(), settings.chillLimitC());
-        double[] errors = bloom.errorDays() > 0 ? ERRORS : NO_ERROR;
+        double[] errors = errors(bloom, course);
         int courses = errors.length;
         foods = new FoodCurve[courses];
         values = new FemaleValue[courses];
@@ -94,6 +98,13 @@ final class MemberModel {
         bloomDays = new double[courses];
         settled = new double[courses];
         capped = new boolean[courses];
+    }
+
+    private static double[] errors(BloomForecast bloom, int course) {
+        if (bloom.errorDays() <= 0) {
+            return NO_ERROR;
+        }
+        return course == ALL_COURSES ? ERRORS : new double[] {ERRORS[course % ERRORS.length]};
     }
 
     private static double[] cocoons(double[] airC, double excessC) {

@@ -73,7 +73,7 @@ public final class ReleasePlanner {
     private List<Outcomes> draws(LocalDate best) {
         List<List<MemberModel>> drawn = IntStream.rangeClosed(1, DRAWS)
                 .mapToObj(draw -> setup.someMembers(
-                        ModelSettings.of(new DrawnParameters(table, draw), inputs.nests()), MEMBERS_A_DRAW))
+                        ModelSettings.of(new DrawnParameters(table, draw), inputs.nests()), MEMBERS_A_DRAW, draw))
                 .toList();
         List<Outcomes> results = drawn.stream()
                 .map(some -> Outcomes.of(some, setup.candidates()))

@@ -117,8 +117,11 @@ final class SeasonSetup {
         return models(ensemble, hourly, settings, communityFactor);
     }
 
-    /** Some of this season's members, from the earliest bloom to the latest at even steps, under other settings. */
-    List<MemberModel> someMembers(ModelSettings settings, int most) {
+    /**
+     * Some of this season's members, from the earliest bloom to the latest at even steps, under other settings; each runs
+     * one course of its bloom, another at each turn.
+     */
+    List<MemberModel> someMembers(ModelSettings settings, int most, int turn) {
         BloomForecast asTold = bloom(settings);
         List<Integer> order = IntStream.range(0, ensemble.members().size())
                 .boxed()
@@ -129,7 +132,8 @@ final class SeasonSetup {
         List<MemberModel> some = new ArrayList<>();
         for (int i = 0; i < wanted; i++) {
             int m = order.get((2 * i + 1) * order.size() / (2 * wanted));
-            some.add(new MemberModel(ensemble.members().get(m), hourly.get(m), sky, asTold, stock, settings, 1));
+            some.add(new MemberModel(
+                    ensemble.members().get(m), hourly.get(m), sky, asTold, stock, settings, 1, turn + i));
         }
         return some;
     }
@@ -144,8 +148,15 @@ final class SeasonSetup {
         BloomForecast bloom = bloom(settings);
         List<MemberModel> models = new ArrayList<>();
         for (int m = 0; m < of.members().size(); m++) {
-            models.add(
-                    new MemberModel(of.members().get(m), hours.get(m), sky, bloom, stock, settings, communityFactor));
+            models.add(new MemberModel(
+                    of.members().get(m),
+                    hours.get(m),
+                    sky,
+                    bloom,
+                    stock,
+                    settings,
+                    communityFactor,
+                    MemberModel.ALL_COURSES));
         }
         return models;
     }
