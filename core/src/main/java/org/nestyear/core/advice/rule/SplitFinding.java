@@ -24,8 +24,8 @@ public final class SplitFinding implements FindingRule {
                 note(
                         "two-lots",
                         Phrase.of(
-                                "Two lots, as insurance: a split never beats one good date on average while tunnels and"
-                                        + " food suffice."),
+                                "Two lots, as insurance against what no weather record shows, such as a spray or birds: a"
+                                        + " split never beats one good date on average while tunnels and food suffice."),
                         Phrase.of(
                                 "holding {} back costs {} on average; in the worst spring in ten it {} {}",
                                 held,
