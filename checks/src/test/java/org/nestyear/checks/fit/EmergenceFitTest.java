@@ -1,40 +1,151 @@
 package org.nestyear.checks.fit;
 
-import java.util.Arrays;
-import java.util.Locale;
-import org.junit.jupiter.api.Test;
+import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.nestyear.checks.Comparison;
+import org.nestyear.checks.Repository;
+import org.nestyear.checks.fit.Likelihood.Dispersion;
+import org.nestyear.core.emergence.EmergenceClock;
+import org.nestyear.core.emergence.EmergenceSettings;
+import org.nestyear.core.emergence.Storage;
+import org.nestyear.core.emergence.ThermalSums;
+import org.nestyear.core.source.Parameter;
+import org.nestyear.core.species.Sex;
+
+/**
+ * {@code docs/emergence-fit.md} is what the fitting program finds, and the catalogue holds what the page says. To fit anew
+ * and write the page, a few minutes: {@code mvn test -pl checks -am -Dtest=EmergenceFitTest
+ * -Dsurefire.failIfNoSpecifiedTests=false -Dnestyear.write=true}. Without that the page's likelihoods are computed again
+ * at its values and at the catalogue's.
+ */
+@Tag("reference")
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class EmergenceFitTest {
-    @Test
-    void explore() {
-        Likelihood l = new Likelihood(FitData.load());
-        double[] v = Fitted.catalogue();
-        report(l, "catalogue", v, l.dispersion(v));
-        Likelihood.Dispersion d = l.dispersion(v);
-        long t0 = System.nanoTime();
-        for (int i = 0; i < 100; i++) {
-            l.of(v, 160, d, g -> true);
+    /** The page prints log-likelihoods with three decimals. */
+    private static final double ROUNDING = 0.0006;
+    /**
+     * What a step of a tenth of {@link Fitted#step} may gain, in units of log-likelihood: the catalogue's values are
+     * rounded and the surface is not quite smooth. A 95 % range is a fall of 1.92.
+     */
+    private static final double SMALL_GAIN = 0.1;
+
+    private static final double SMALL_STEP = 0.1;
+    /** Rounding of catalogue ranges, as a share of the range's width. */
+    private static final double RANGE_ROUNDING = 0.06;
+
+    private final Likelihood likelihood;
+    private final String page;
+
+    EmergenceFitTest() throws IOException {
+        likelihood = new Likelihood(FitData.load());
+        Path file = Repository.root().resolve("docs/emergence-fit.md");
+        if (Boolean.getBoolean("nestyear.write")) {
+            Files.writeString(file, new FitPage(new FitResult(likelihood)).write());
         }
-        System.out.printf(Locale.ROOT, "ms per evaluation %.2f%n", (System.nanoTime() - t0) / 1e8);
-        for (int round = 0; round < 4; round++) {
-            Likelihood.Dispersion dd = d;
-            JointFit.Optimum o = JointFit.search(x -> l.of(x, 160, dd, g -> true), v, JointFit.allBut());
-            v = o.values();
-            report(l, "round " + round, v, d);
-            d = l.dispersion(v);
-        }
-        Likelihood.Dispersion dd = d;
-        System.out.println(Arrays.toString(JointFit.standardErrors(x -> l.of(x, 160, dd, g -> true), v, 0.1)));
+        page = Files.readString(file);
     }
 
-    static void report(Likelihood l, String name, double[] v, Likelihood.Dispersion d) {
-        System.out.println(name + " " + d + " logL " + l.of(v, 160, d, g -> true) + " pen " + l.penalty(v) + " rmse "
-                + l.errorOfMeans(v, FitData.WINTERS));
-        for (Fitted f : Fitted.values()) {
-            System.out.print(f + " " + f.print(v[f.ordinal()]) + "; ");
+    /** The numbers of the row of a table that starts with this label. */
+    private double[] row(String label) {
+        String line = page.lines()
+                .filter(l -> l.startsWith("| " + label + " |"))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("the page has no row " + label));
+        List<Double> numbers = new ArrayList<>();
+        Matcher matcher = Pattern.compile("-?\\d+(\\.\\d+)?").matcher(line.substring(label.length() + 4));
+        while (matcher.find()) {
+            numbers.add(Double.valueOf(matcher.group()));
         }
-        System.out.println();
-        l.curves(v, 160, FitData.Group::isField)
-                .forEach((g, c) -> System.out.println(g.label() + " " + Likelihood.errorOfShares(g, c)));
+        return numbers.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    private Dispersion dispersion() {
+        return new Dispersion(row(FitPage.WINTERS_ROW)[0], row(FitPage.FIELD_ROW)[0]);
+    }
+
+    private double logLikelihood(double[] values) {
+        return likelihood.of(values, Likelihood.FIELD_READINESS, dispersion(), g -> true);
+    }
+
+    @Test
+    void thePageGivesTheLikelihoodOfTheCataloguesValues() {
+        Comparison comparison = new Comparison("log-likelihood, page against now", ROUNDING);
+        comparison.add("catalogue", logLikelihood(Fitted.catalogue()), row(FitPage.CATALOGUE_ROW)[0]);
+        comparison.add("before", logLikelihood(FitPage.before()), row(FitPage.BEFORE_ROW)[0]);
+        comparison.check(2);
+    }
+
+    /** The catalogue's values are at the top of the likelihood: no small step of one value gains anything to speak of. */
+    @Test
+    void noSmallStepIsBetterThanTheCatalogue() {
+        double[] values = Fitted.catalogue();
+        double top = logLikelihood(values);
+        assertThat(likelihood.penalty(values)).isZero();
+        for (Fitted f : Fitted.values()) {
+            for (int sign = -1; sign <= 1; sign += 2) {
+                double[] moved = values.clone();
+                moved[f.at()] += sign * SMALL_STEP * f.step();
+                assertThat(logLikelihood(moved) - top)
+                        .as(f.label() + " moved by " + sign * SMALL_STEP * f.step())
+                        .isLessThan(SMALL_GAIN);
+            }
+        }
+    }
+
+    /** Values and ranges in the catalogue are the page's, rounded. */
+    @Test
+    void theCatalogueHoldsWhatThePageSays() {
+        int rows = 0;
+        for (Fitted f : Fitted.values()) {
+            double[] printed = row(f.label());
+            if (f != Fitted.OFFSET) {
+                Parameter parameter = f.inCatalogue();
+                double near = RANGE_ROUNDING * (printed[2] - printed[1]);
+                assertThat(parameter.low()).as(f.label() + ", low").isBetween(printed[1] - near, printed[1] + near);
+                assertThat(parameter.high()).as(f.label() + ", high").isBetween(printed[2] - near, printed[2] + near);
+                assertThat(parameter.value()).as(f.label()).isBetween(printed[0] - near, printed[0] + near);
+                rows++;
+            }
+        }
+        assertThat(rows).isEqualTo(13);
+        for (Sex sex : Sex.values()) {
+            double[] printed = row(FitPage.cornuta(sex));
+            Parameter parameter = Fitted.table("Osmia cornuta").get("gate_base" + sex.suffix() + "_c");
+            double near = RANGE_ROUNDING * (printed[2] - printed[1]);
+            assertThat(parameter.low()).isBetween(Math.max(Likelihood.FRIDGE_C, printed[1] - near), printed[1] + near);
+            assertThat(parameter.high()).isBetween(printed[2] - near, printed[2] + near);
+            assertThat(parameter.value()).isBetween(printed[0] - near, printed[0] + near);
+        }
+    }
+
+    /** The smooth share out of the fit is the share of the product's grid of bees, within a point of a hundred. */
+    @Test
+    void theFitRunsTheProductsClock() {
+        Comparison shares = new Comparison("share out, fit against the clock of the product", 0.01);
+        double[] values = Fitted.catalogue();
+        for (FitData.Group group : likelihood.data().groups()) {
+            EmergenceSettings settings = likelihood.settings(values, group.species(), group.sex());
+            double before = group.isField() ? Likelihood.FIELD_READINESS : 0;
+            ThermalSums sums = ThermalSums.ofHours(settings, likelihood.data().hours(group.place()));
+            double[] curve = ShareOut.byDay(settings, sums, before);
+            double[] times = new EmergenceClock(settings, 51).times(sums, new Storage(0, before, 1, 0, 0));
+            for (int day = 0; day < curve.length; day++) {
+                int end = day;
+                double out = Arrays.stream(times).filter(t -> t < end).count() / (double) times.length;
+                shares.add(group.label() + " day " + day, curve[day], out);
+            }
+        }
+        shares.check(16 * 30);
     }
 }

@@ -35,14 +35,44 @@ final class FitData {
     /** Index 0 of the winters is 1 December 2022; index 31 is day 1 of 2023. */
     static final int DAYS_OF_DECEMBER = 31;
 
-    /**
-     * Bees of one kind that came out, by interval.
-     *
-     * @param place winter or site
-     * @param ends day index, exclusive, at which each interval ends; the first begins at day 0
-     * @param counts bees found in each interval
-     */
-    record Group(String place, String species, Sex sex, int[] ends, double[] counts) {
+    /** Bees of one kind that came out at one winter or site, by interval. */
+    static final class Group {
+        private final String place;
+        private final String species;
+        private final Sex sex;
+        private final int[] ends;
+        private final double[] counts;
+
+        Group(String place, String species, Sex sex, int[] ends, double[] counts) {
+            this.place = place;
+            this.species = species;
+            this.sex = sex;
+            this.ends = ends;
+            this.counts = counts;
+        }
+
+        String place() {
+            return place;
+        }
+
+        String species() {
+            return species;
+        }
+
+        Sex sex() {
+            return sex;
+        }
+
+        /** Day index, exclusive, at which each interval ends; the first begins at day 0. */
+        int[] ends() {
+            return ends;
+        }
+
+        /** Bees found in each interval. */
+        double[] counts() {
+            return counts;
+        }
+
         boolean isField() {
             return SITES.contains(place);
         }

@@ -1,5 +1,6 @@
 package org.nestyear.checks.fit;
 
+import java.util.List;
 import java.util.Locale;
 import org.nestyear.core.emergence.EmergenceSettings;
 import org.nestyear.core.source.Parameter;
@@ -59,6 +60,19 @@ enum Fitted {
         return CatalogueFiles.load().find(species).orElseThrow().parameters();
     }
 
+    /** All of them, in the order of a vector. */
+    static final List<Fitted> ALL = List.of(values());
+
+    /** Where this number stands in a vector. */
+    int at() {
+        return ordinal();
+    }
+
+    /** This number out of a vector. */
+    double in(double[] values) {
+        return values[ordinal()];
+    }
+
     /** What the catalogue holds today. */
     static double[] catalogue() {
         double[] values = new double[values().length];
@@ -82,16 +96,16 @@ enum Fitted {
         boolean female = sex == Sex.FEMALE;
         Fitted need =
                 bicornis ? (female ? NEED_BICORNIS_F : NEED_BICORNIS_M) : (female ? NEED_CORNUTA_F : NEED_CORNUTA_M);
-        double base = values[(female ? BASE_F : BASE_M).ordinal()];
+        double base = (female ? BASE_F : BASE_M).in(values);
         return new EmergenceSettings(
-                values[SLOPE.ordinal()],
+                SLOPE.in(values),
                 catalogue.referenceC(),
                 catalogue.capC(),
-                values[need.ordinal()],
-                values[(female ? SPREAD_F : SPREAD_M).ordinal()],
-                bicornis ? base : base - values[OFFSET.ordinal()],
-                values[(female ? WARMTH_F : WARMTH_M).ordinal()],
-                values[(female ? WARMTH_SPREAD_F : WARMTH_SPREAD_M).ordinal()],
+                need.in(values),
+                (female ? SPREAD_F : SPREAD_M).in(values),
+                bicornis ? base : base - OFFSET.in(values),
+                (female ? WARMTH_F : WARMTH_M).in(values),
+                (female ? WARMTH_SPREAD_F : WARMTH_SPREAD_M).in(values),
                 catalogue.gateCapC());
     }
 

@@ -3,13 +3,15 @@ package org.nestyear.checks.fit;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
-import org.hipparchus.linear.LUDecomposition;
+import org.hipparchus.analysis.MultivariateFunction;
+import org.hipparchus.exception.MathIllegalStateException;
+import org.hipparchus.linear.EigenDecompositionSymmetric;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.optim.InitialGuess;
 import org.hipparchus.optim.MaxEval;
-import org.hipparchus.optim.PointValuePair;
 import org.hipparchus.optim.SimpleBounds;
 import org.hipparchus.optim.nonlinear.scalar.GoalType;
 import org.hipparchus.optim.nonlinear.scalar.ObjectiveFunction;
@@ -17,18 +19,42 @@ import org.hipparchus.optim.nonlinear.scalar.noderiv.BOBYQAOptimizer;
 
 /** Searches the values that make some data most likely. Nothing in it is drawn, so it gives the same answer every time. */
 final class JointFit {
-    private static final int MOST_TRIES = 6000;
-    private static final double FIRST_RADIUS = 0.5;
-    private static final double LAST_RADIUS = 1e-4;
-    /** The search moves no further than this many steps from where it started. */
-    private static final double REACH = 12;
+    private static final int MOST_TRIES = 2000;
+    private static final int MOST_SEARCHES = 6;
+    /** A search that gained less, in units of log-likelihood, is the last. */
+    private static final double WORTH_ANOTHER = 0.005;
+
+    private static final double FIRST_RADIUS = 0.7;
+    private static final double LAST_RADIUS = 2e-3;
+    /** The search moves no further than this many standard errors along each direction. */
+    private static final double REACH = 8;
+    /** Share of a step over which the bend is measured; smaller ones see the surface's roughness. */
+    private static final double BEND = 0.3;
+    /** Least bend believed, per step squared: one direction is never searched further than REACH times 4.5 steps. */
+    private static final double FLATTEST = 0.05;
     /** A value is never taken below this share of its start. */
     private static final double LEAST_SHARE = 0.2;
 
     private JointFit() {}
 
     /** Where a search ended. */
-    record Optimum(double[] values, double logLikelihood) {}
+    static final class Optimum {
+        private final double[] values;
+        private final double logLikelihood;
+
+        Optimum(double[] values, double logLikelihood) {
+            this.values = values;
+            this.logLikelihood = logLikelihood;
+        }
+
+        double[] values() {
+            return values;
+        }
+
+        double logLikelihood() {
+            return logLikelihood;
+        }
+    }
 
     /**
      * The best values found from a start, those that are not free held.
@@ -37,85 +63,133 @@ final class JointFit {
      */
     static Optimum search(ToDoubleFunction<double[]> likelihood, double[] start, int[] free) {
         Optimum best = new Optimum(start.clone(), likelihood.applyAsDouble(start));
-        // The method's model of the surface is a parabola; a second search from the end mends what it missed.
-        for (double radius = FIRST_RADIUS; radius > FIRST_RADIUS / 10; radius /= 3) {
-            Optimum next = once(likelihood, best.values(), free, radius);
-            if (next.logLikelihood() > best.logLikelihood()) {
-                best = next;
+        // The surface is a long ridge and not quite smooth: each search is laid along the ridge where the last one
+        // ended.
+        for (int i = 0; i < MOST_SEARCHES; i++) {
+            RealMatrix shape = shape(information(likelihood, best.values(), free));
+            Optimum next = once(likelihood, best.values(), free, shape);
+            double gain = next.logLikelihood() - best.logLikelihood();
+            best = gain > 0 ? next : best;
+            if (gain < WORTH_ANOTHER) {
+                break;
             }
         }
         return best;
     }
 
-    private static Optimum once(ToDoubleFunction<double[]> likelihood, double[] start, int[] free, double radius) {
-        double[] low = new double[free.length];
-        double[] high = new double[free.length];
-        for (int i = 0; i < free.length; i++) {
-            double step = Fitted.values()[free[i]].step();
-            low[i] = Math.max(-REACH, -(1 - LEAST_SHARE) * start[free[i]] / step);
-            high[i] = REACH;
+    private static Optimum once(ToDoubleFunction<double[]> likelihood, double[] start, int[] free, RealMatrix shape) {
+        double[] reach = new double[free.length];
+        Arrays.fill(reach, REACH);
+        double[] back = Arrays.stream(reach).map(r -> -r).toArray();
+        BestSeen best = new BestSeen(likelihood, p -> moved(start, free, shape, p), start);
+        try {
+            new BOBYQAOptimizer(2 * free.length + 1, FIRST_RADIUS, LAST_RADIUS)
+                    .optimize(
+                            new MaxEval(MOST_TRIES),
+                            GoalType.MAXIMIZE,
+                            new ObjectiveFunction(best),
+                            new InitialGuess(new double[free.length]),
+                            new SimpleBounds(back, reach));
+        } catch (MathIllegalStateException e) {
+            // Out of tries along a flat ridge: what was seen by then is the answer, and a second search follows.
+            return best.optimum;
         }
-        PointValuePair end = new BOBYQAOptimizer(2 * free.length + 1, radius, LAST_RADIUS)
-                .optimize(
-                        new MaxEval(MOST_TRIES),
-                        GoalType.MAXIMIZE,
-                        new ObjectiveFunction(p -> likelihood.applyAsDouble(moved(start, free, p))),
-                        new InitialGuess(new double[free.length]),
-                        new SimpleBounds(low, high));
-        return new Optimum(moved(start, free, end.getPoint()), end.getValue());
+        return best.optimum;
     }
 
-    private static double[] moved(double[] start, int[] free, double[] by) {
+    /** Remembers the best point tried, whatever ends the search. */
+    private static final class BestSeen implements MultivariateFunction {
+        private final ToDoubleFunction<double[]> likelihood;
+        private final UnaryOperator<double[]> move;
+        private Optimum optimum;
+
+        BestSeen(ToDoubleFunction<double[]> likelihood, UnaryOperator<double[]> move, double[] start) {
+            this.likelihood = likelihood;
+            this.move = move;
+            optimum = new Optimum(start, Double.NEGATIVE_INFINITY);
+        }
+
+        @Override
+        public double value(double[] point) {
+            double[] values = move.apply(point);
+            double value = likelihood.applyAsDouble(values);
+            if (value > optimum.logLikelihood()) {
+                optimum = new Optimum(values, value);
+            }
+            return value;
+        }
+    }
+
+    private static double[] moved(double[] start, int[] free, RealMatrix shape, double[] by) {
+        double[] steps = shape.operate(by);
         double[] values = start.clone();
         for (int i = 0; i < free.length; i++) {
-            values[free[i]] += by[i] * Fitted.values()[free[i]].step();
+            double moved = start[free[i]] + steps[i] * step(free[i]);
+            values[free[i]] = Math.max(moved, LEAST_SHARE * start[free[i]]);
         }
         return values;
+    }
+
+    private static double step(int position) {
+        return Fitted.ALL.get(position).step();
     }
 
     /** Positions of all values but these. */
     static int[] allBut(Fitted... held) {
         List<Fitted> kept = Arrays.asList(held);
         return IntStream.range(0, Fitted.values().length)
-                .filter(i -> !kept.contains(Fitted.values()[i]))
+                .filter(i -> !kept.contains(Fitted.ALL.get(i)))
                 .toArray();
     }
 
     /** Positions of these values. */
     static int[] only(Fitted... free) {
-        return Arrays.stream(free).mapToInt(Enum::ordinal).toArray();
+        return Arrays.stream(free).mapToInt(Fitted::at).toArray();
     }
 
-    /** Standard error of each value from the curvature of the log-likelihood at its top, in the value's unit. */
-    static double[] standardErrors(ToDoubleFunction<double[]> likelihood, double[] top, double stepShare) {
-        int n = top.length;
-        double[] h = new double[n];
-        for (int i = 0; i < n; i++) {
-            h[i] = stepShare * Fitted.values()[i].step();
-        }
+    /** How sharply the log-likelihood bends at a point, per {@link Fitted#step} of each free value. */
+    private static RealMatrix information(ToDoubleFunction<double[]> likelihood, double[] top, int[] free) {
+        int n = free.length;
         RealMatrix information = MatrixUtils.createRealMatrix(n, n);
         for (int i = 0; i < n; i++) {
             for (int j = 0; j <= i; j++) {
-                double bend = (at(likelihood, top, h, i, 1, j, 1)
-                                - at(likelihood, top, h, i, 1, j, -1)
-                                - at(likelihood, top, h, i, -1, j, 1)
-                                + at(likelihood, top, h, i, -1, j, -1))
-                        / (4 * h[i] * h[j]);
+                double bend = (at(likelihood, top, free[i], 1, free[j], 1)
+                                - at(likelihood, top, free[i], 1, free[j], -1)
+                                - at(likelihood, top, free[i], -1, free[j], 1)
+                                + at(likelihood, top, free[i], -1, free[j], -1))
+                        / (4 * BEND * BEND);
                 information.setEntry(i, j, -bend);
                 information.setEntry(j, i, -bend);
             }
         }
-        RealMatrix covariance = new LUDecomposition(information).getSolver().getInverse();
-        return IntStream.range(0, n)
-                .mapToDouble(i -> Math.sqrt(covariance.getEntry(i, i)))
-                .toArray();
+        return information;
     }
 
-    private static double at(
-            ToDoubleFunction<double[]> likelihood, double[] top, double[] h, int i, int signI, int j, int signJ) {
+    private static double at(ToDoubleFunction<double[]> likelihood, double[] top, int i, int signI, int j, int signJ) {
         double[] values = top.clone();
-        values[i] += signI * h[i];
-        values[j] += signJ * h[j];
+        values[i] += signI * BEND * step(i);
+        values[j] += signJ * BEND * step(j);
         return likelihood.applyAsDouble(values);
+    }
+
+    /** Directions in which the log-likelihood falls alike, one standard error long each, in steps. */
+    private static RealMatrix shape(RealMatrix information) {
+        EigenDecompositionSymmetric axes = new EigenDecompositionSymmetric(information);
+        double[] length = Arrays.stream(axes.getEigenvalues())
+                .map(bend -> 1 / Math.sqrt(Math.max(bend, FLATTEST)))
+                .toArray();
+        return axes.getV().multiply(MatrixUtils.createRealDiagonalMatrix(length));
+    }
+
+    /** Covariance of all values from the curvature of the log-likelihood at its top, in the values' units. */
+    static RealMatrix covariance(ToDoubleFunction<double[]> likelihood, double[] top) {
+        RealMatrix shape = shape(information(likelihood, top, allBut()));
+        RealMatrix covariance = shape.multiply(shape.transpose());
+        for (int i = 0; i < top.length; i++) {
+            for (int j = 0; j < top.length; j++) {
+                covariance.multiplyEntry(i, j, step(i) * step(j));
+            }
+        }
+        return covariance;
     }
 }

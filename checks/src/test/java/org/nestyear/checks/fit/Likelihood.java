@@ -36,7 +36,7 @@ final class Likelihood {
     private static final double TRIAL_DAYS = 5;
     private static final double TRIAL_WARMTH_C = 20;
     /** No bee leaves its cocoon in a fridge up to this temperature, °C. */
-    private static final double FRIDGE_C = 4;
+    static final double FRIDGE_C = 4;
 
     /** What χ² per degree of freedom divides the two data sets' log-likelihoods by. */
     record Dispersion(double winters, double field) {
@@ -152,8 +152,8 @@ final class Likelihood {
 
     /** Zero where the published constant-temperature cases and the cold store hold, rising with the breach squared. */
     double penalty(double[] values) {
-        double coldest = Math.min(values[Fitted.BASE_F.ordinal()], values[Fitted.BASE_M.ordinal()])
-                - Math.max(0, values[Fitted.OFFSET.ordinal()]);
+        double coldest =
+                Math.min(Fitted.BASE_F.in(values), Fitted.BASE_M.in(values)) - Math.max(0, Fitted.OFFSET.in(values));
         double cost = squared(FRIDGE_C - coldest);
         double slowest = Arrays.stream(TRIALS)
                 .mapToDouble(t -> meanOfTrial(values, t[0], t[1]))
