@@ -16,10 +16,6 @@ import org.nestyear.checks.fit.Likelihood.Dispersion;
 final class FitResult {
     /** Fall of twice the log-likelihood that bounds a 95 % range of one value (χ², one degree of freedom). */
     static final double RANGE = 3.84;
-    /** Values profiled: those that trade off against others. */
-    static final List<Fitted> PROFILED =
-            List.of(Fitted.SLOPE, Fitted.BASE_F, Fitted.BASE_M, Fitted.WARMTH_F, Fitted.WARMTH_M);
-
     private static final double[] FIELD_READINESS = {120, 130, 140, 150, 160, 180, 200};
     /** Rounds after which the dispersion no longer moves in its second decimal. */
     private static final int ROUNDS = 4;
@@ -71,13 +67,9 @@ final class FitResult {
         }
         joint = best;
         RealMatrix covariance = JointFit.covariance(this::logLikelihood, joint.values());
-        for (Fitted f : Fitted.values()) {
-            double share = REACH * Math.sqrt(covariance.getEntry(f.at(), f.at())) / f.in(joint.values());
-            ranges.put(f, new Range(f.in(joint.values()) * Math.exp(-share), f.in(joint.values()) * Math.exp(share)));
-        }
         cornutaFemales = cornuta(Fitted.BASE_F, covariance);
         cornutaMales = cornuta(Fitted.BASE_M, covariance);
-        for (Fitted f : PROFILED) {
+        for (Fitted f : Fitted.ALL) {
             List<Point> profile = profile(f, covariance.getColumn(f.at()));
             profiles.put(f, profile);
             ranges.put(f, range(profile));

@@ -65,19 +65,19 @@ enum Fitted {
 
     /** Where this number stands in a vector. */
     int at() {
-        return ordinal();
+        return ALL.indexOf(this);
     }
 
     /** This number out of a vector. */
     double in(double[] values) {
-        return values[ordinal()];
+        return values[at()];
     }
 
     /** What the catalogue holds today. */
     static double[] catalogue() {
         double[] values = new double[values().length];
         for (Fitted f : values()) {
-            values[f.ordinal()] = f == OFFSET
+            values[f.at()] = f == OFFSET
                     ? table(BICORNIS).value("gate_base_f_c")
                             - table("Osmia cornuta").value("gate_base_f_c")
                     : table(f.species).value(f.row);
