@@ -14,14 +14,12 @@ import org.nestyear.core.species.Sex;
 final class FitPage {
     static final String WINTERS_ROW = "three winters, day by day";
     static final String FIELD_ROW = "two field sites, check by check";
-    static final String CATALOGUE_ROW = "the catalogue's values (the fit, rounded)";
-    static final String BEFORE_ROW = "values before (decision 3)";
-    private static final String TOP_ROW = "top of the fit";
+    static final String CATALOGUE_ROW = "the catalogue's values, kept";
+    static final String TOP_ROW = "top of the fit";
 
-    /** The catalogue before the joint fit, in the order of {@link Fitted}. */
-    private static final double[] BEFORE = {
-        0.063, 147.5, 131.8, 105.8, 100.1, 0.085, 0.076, 9.77, 9.19, 3.91, 168, 50, 0.64, 0.86
-    };
+    /** Values profiled at length on the page: those that trade off against others. */
+    private static final List<Fitted> SHOWN =
+            List.of(Fitted.SLOPE, Fitted.BASE_F, Fitted.BASE_M, Fitted.WARMTH_F, Fitted.WARMTH_M);
 
     private final FitResult result;
     private final Likelihood likelihood;
@@ -32,10 +30,6 @@ final class FitPage {
         this.result = result;
         likelihood = result.likelihood();
         top = result.joint().values();
-    }
-
-    static double[] before() {
-        return BEFORE.clone();
     }
 
     static String cornuta(Sex sex) {
@@ -61,7 +55,7 @@ final class FitPage {
         line("");
         line("`mvn test -pl checks -am -Dtest=EmergenceFitTest -Dsurefire.failIfNoSpecifiedTests=false"
                 + " -Dnestyear.write=true` fits anew and writes this page (a few minutes). Without the last option the test"
-                + " computes the likelihoods here again and fails if the catalogue is not at the top. Nothing is drawn: the"
+                + " computes the likelihoods here again, looks for better values close by, and holds the catalogue against the ranges. Nothing is drawn: the"
                 + " same data give the same page.");
         return page.toString();
     }
@@ -102,13 +96,14 @@ final class FitPage {
         line("");
         line("## What was found");
         line("");
-        line("| value | fit | 95 % from | to | catalogue | before |");
+        line("| value | fit | 95 % from | to | catalogue | |");
         line("|---|---|---|---|---|---|");
         double[] catalogue = Fitted.catalogue();
         for (Fitted f : Fitted.values()) {
             Range range = result.ranges().getOrDefault(f, new Range(Double.NaN, Double.NaN));
             line("| " + f.label() + " | " + f.print(f.in(top)) + " | " + f.print(range.low()) + " | "
-                    + f.print(range.high()) + " | " + f.print(f.in(catalogue)) + " | " + f.print(f.in(BEFORE)) + " |");
+                    + f.print(range.high()) + " | " + f.print(f.in(catalogue)) + " | "
+                    + inside(range, f.in(catalogue)) + " |");
         }
         cornutaRow(Sex.FEMALE, Fitted.BASE_F, result.cornutaFemales());
         cornutaRow(Sex.MALE, Fitted.BASE_M, result.cornutaMales());
@@ -121,10 +116,14 @@ final class FitPage {
     }
 
     private void cornutaRow(Sex sex, Fitted base, Range range) {
+        double kept = Fitted.table("Osmia cornuta").value("gate_base" + sex.suffix() + "_c");
         line("| " + cornuta(sex) + " | " + base.print(base.in(top) - Fitted.OFFSET.in(top)) + " | "
-                + base.print(range.low()) + " | " + base.print(range.high()) + " | "
-                + base.print(Fitted.table("Osmia cornuta").value("gate_base" + sex.suffix() + "_c")) + " | "
-                + base.print(base.in(BEFORE) - Fitted.OFFSET.in(BEFORE)) + " |");
+                + base.print(range.low()) + " | " + base.print(range.high()) + " | " + base.print(kept) + " | "
+                + inside(range, kept) + " |");
+    }
+
+    private static String inside(Range range, double value) {
+        return value >= range.low() && value <= range.high() ? "inside" : "outside";
     }
 
     private void howWell() {
@@ -133,13 +132,23 @@ final class FitPage {
         line("|---|---|---|---|");
         fitRow(TOP_ROW, top);
         fitRow(CATALOGUE_ROW, Fitted.catalogue());
-        fitRow(BEFORE_ROW, BEFORE);
+        double fall = 2 * (result.logLikelihood(top) - result.logLikelihood(Fitted.catalogue()));
+        line("");
+        line(
+                "**The catalogue keeps its values and takes the ranges,** widened where a kept value lies outside. The fit is"
+                        + " better here and on left-out data (below), but with its values half the bees released in February and"
+                        + " March come out up to 1.3 d sooner than the design's own figures for Washington, where 1 d is allowed"
+                        + " (`DaysToHalfOutTest`). Those figures are a model's, not observations; until they are settled nothing"
+                        + " moves. Twice the log-likelihood of the kept values is " + number(fall, 1)
+                        + " below the top; "
+                        + number(FitResult.JOINT_RANGE, 1) + " bounds the 95 % region of all " + Fitted.ALL.size()
+                        + " values together.");
+        line("");
         String ends = String.join(
                 " and ",
                 Arrays.stream(result.endsOfOtherStarts())
                         .mapToObj(x -> number(x, 2))
                         .toList());
-        line("");
         line("From two other starts (bases 1.5 °C lower and higher, slope .01 flatter and steeper) the search ended at "
                 + ends + ".");
     }
@@ -166,7 +175,7 @@ final class FitPage {
         line(
                 "Each is held in turn and all others are fitted anew. *Fall* is twice the log-likelihood lost; the 95 % range"
                         + " ends at 3.84.");
-        for (Fitted f : FitResult.PROFILED) {
+        for (Fitted f : SHOWN) {
             line("");
             profile(f.label(), result.profiles().getOrDefault(f, List.of()), f);
         }

@@ -16,6 +16,9 @@ import org.nestyear.checks.fit.Likelihood.Dispersion;
 final class FitResult {
     /** Fall of twice the log-likelihood that bounds a 95 % range of one value (χ², one degree of freedom). */
     static final double RANGE = 3.84;
+    /** The same for all 14 values together (χ², 14 degrees of freedom). */
+    static final double JOINT_RANGE = 23.68;
+
     private static final double[] FIELD_READINESS = {120, 130, 140, 150, 160, 180, 200};
     /** Rounds after which the dispersion no longer moves in its second decimal. */
     private static final int ROUNDS = 4;
@@ -25,6 +28,8 @@ final class FitResult {
     /** A profile walks so many standard errors at a time, until the fall passes the limit. */
     private static final double PROFILE_STEP = 0.9;
 
+    private static final double LEAST_SHARE = 0.2;
+    private static final double MARGIN_C = 0.3;
     private static final int MOST_PROFILE_STEPS = 8;
 
     /**
@@ -127,12 +132,26 @@ final class FitResult {
                 for (int j = 0; j < start.length; j++) {
                     start[j] += (at - top) * covariances[j] / variance;
                 }
+                keepAllowed(start, held);
                 Optimum end = JointFit.search(this::logLikelihood, start, JointFit.allBut(held));
                 found.put(at, end);
                 fall = 2 * (joint.logLikelihood() - end.logLikelihood());
             }
         }
         return toProfile(found);
+    }
+
+    /** Brings a start back to where no value is near zero and no gate base as cold as a fridge, the held value kept. */
+    private void keepAllowed(double[] start, Fitted held) {
+        for (int i = 0; i < start.length; i++) {
+            start[i] = Math.max(start[i], LEAST_SHARE * joint.values()[i]);
+        }
+        for (Fitted base : List.of(Fitted.BASE_F, Fitted.BASE_M)) {
+            double below = Likelihood.FRIDGE_C + MARGIN_C - (base.in(start) - Fitted.OFFSET.in(start));
+            if (below > 0) {
+                start[(held == Fitted.OFFSET ? base : Fitted.OFFSET).at()] += held == Fitted.OFFSET ? below : -below;
+            }
+        }
     }
 
     private List<Point> profileOfFieldReadiness() {

@@ -112,6 +112,6 @@ enum Fitted {
     /** A value as the page prints it. */
     String print(double value) {
         return String.format(
-                Locale.ROOT, step < 0.01 ? "%.4f" : step < 0.5 ? "%.3f" : step < 1 ? "%.2f" : "%.1f", value);
+                Locale.ROOT, step < 0.01 ? "%.5f" : step < 0.5 ? "%.4f" : step < 1 ? "%.3f" : "%.2f", value);
     }
 }

@@ -158,8 +158,10 @@ final class JointFit {
                                 - at(likelihood, top, free[i], -1, free[j], 1)
                                 + at(likelihood, top, free[i], -1, free[j], -1))
                         / (4 * BEND * BEND);
-                information.setEntry(i, j, -bend);
-                information.setEntry(j, i, -bend);
+                // Far from the data a bend may not be a number: then the direction is left as it is.
+                double entry = Double.isFinite(bend) ? -bend : 0;
+                information.setEntry(i, j, entry);
+                information.setEntry(j, i, entry);
             }
         }
         return information;
