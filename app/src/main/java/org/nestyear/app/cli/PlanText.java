@@ -131,6 +131,7 @@ final class PlanText {
             page.hanging(0, INDENT, ReleaseWords.window(release, goal, words));
         }
         ReleaseWords.sensitivities(release).forEach(line -> page.hanging(0, INDENT, line));
+        page.hanging(0, INDENT, ReleaseWords.agreement(release, words));
     }
 
     private static String remark(CurvePoint point, ReleasePlan release) {

@@ -2,6 +2,7 @@ package org.nestyear.app.service;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.nestyear.core.release.Agreement;
 import org.nestyear.core.release.Alternative;
 import org.nestyear.core.release.Edge;
 import org.nestyear.core.release.Outlook;
@@ -58,6 +59,14 @@ public final class ReleaseWords {
             lines.add("The best date stays the same " + joined(stays) + ".");
         }
         return lines;
+    }
+
+    /** How many draws of the uncertain numbers agree with the window. */
+    public static String agreement(ReleasePlan release, Wording words) {
+        Agreement agreement = release.agreement();
+        return "All uncertain numbers drawn anew " + agreement.draws() + " times within their ranges: "
+                + agreement.inWindow() + " times the best date lies in the window, eight times in ten within "
+                + words.range(agreement.early(), agreement.late()) + ".";
     }
 
     private static String joined(List<String> causes) {

@@ -9,12 +9,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.nestyear.app.service.OpenSeason;
+import org.nestyear.app.service.ReleaseWords;
 import org.nestyear.app.service.UnitSystem;
 import org.nestyear.app.service.Wording;
 import org.nestyear.core.advice.Finding;
 import org.nestyear.core.advice.Phrase;
 import org.nestyear.core.plan.Plan;
 import org.nestyear.core.release.Portion;
+import org.nestyear.core.release.ReleasePlan;
 import org.nestyear.core.release.ReleaseWindow;
 import org.nestyear.core.season.Goal;
 import org.nestyear.core.source.Parameter;
@@ -47,6 +49,11 @@ final class PageWords {
     /** The plan's answer in one sentence. */
     String headline(Plan plan) {
         return wording.headline(plan.headline());
+    }
+
+    /** How many draws of the uncertain numbers agree with the window. */
+    String agreement(ReleasePlan release) {
+        return ReleaseWords.agreement(release, wording);
     }
 
     /** A date with its day of the week. */

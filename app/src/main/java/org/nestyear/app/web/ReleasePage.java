@@ -64,6 +64,7 @@ final class ReleasePage {
                 marks(answer),
                 points.stream().map(this::row).toList(),
                 release.sensitivities().stream().map(this::shift).toList(),
+                words.agreement(release),
                 PageWords.basis(plan.basis()));
     }
 

@@ -19,6 +19,7 @@ import java.util.List;
  * @param marks the dates marked in the picture
  * @param points every date tried
  * @param shifts how far the best date moves when something uncertain is otherwise
+ * @param agreement how many draws of the uncertain numbers agree with the window
  * @param basis every parameter read for the answer
  */
 public record ReleaseView(
@@ -37,6 +38,7 @@ public record ReleaseView(
         List<MarkRow> marks,
         List<PointRow> points,
         List<Shift> shifts,
+        String agreement,
         List<BasisLine> basis) {
     public ReleaseView {
         portions = List.copyOf(portions);

@@ -136,7 +136,7 @@ final class FitPage {
         line("");
         line("**The catalogue keeps its values and takes the ranges.** The fit is"
                 + " better here and on left-out data (below), but with its values half the males released on day 60 at"
-                + " Washington come out 1.8 d sooner than the design's own figure, where 1 d is allowed"
+                + " Washington come out sooner than the design's own figure by more than the 1 d allowed"
                 + " (`DaysToHalfOutTest`; females stay within it). Those figures are a model's, not observations; until they are settled nothing"
                 + " moves. Twice the log-likelihood of the kept values is " + number(fall, 1)
                 + " below the top; "

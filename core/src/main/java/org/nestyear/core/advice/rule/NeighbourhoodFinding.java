@@ -24,14 +24,9 @@ public final class NeighbourhoodFinding implements FindingRule {
                         moved(s, "poorer-neighbourhood"),
                         moved(s, "richer-neighbourhood")),
                 Phrase.of(
-                        "if settling does not depend on bloom {}; if it hangs on bloom {}. With every uncertain number drawn"
-                                + " anew, {} of {} draws put the best date inside the window, and eight in ten from {} to {}",
+                        "if settling does not depend on bloom {}; if it hangs on bloom {}",
                         moved(s, "food-blind-settling"),
-                        moved(s, "food-bound-settling"),
-                        Quantity.count(s.release().agreement().inWindow()),
-                        Quantity.count(s.release().agreement().draws()),
-                        s.release().agreement().early(),
-                        s.release().agreement().late()),
+                        moved(s, "food-bound-settling")),
                 null,
                 Phrase.of("If these are far apart, look at what is in flower before you choose inside the window."),
                 null,
