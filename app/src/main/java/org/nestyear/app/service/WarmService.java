@@ -80,6 +80,7 @@ public final class WarmService {
         print.add(question.before());
         print.add(String.valueOf(question.hold()));
         print.add(String.valueOf(question.storedDays()));
+        print.add(String.valueOf(question.latitudeDeg()));
         Course course = course(question, read, settings, clock, had, print);
         Summer summer = Summer.of(read);
         WarmWords.rows(question).forEach(read::value);
