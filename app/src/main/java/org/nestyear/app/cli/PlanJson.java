@@ -13,6 +13,7 @@ import org.nestyear.core.bloom.PastBloom;
 import org.nestyear.core.bloom.fit.BloomKind;
 import org.nestyear.core.plan.Plan;
 import org.nestyear.core.release.Alternative;
+import org.nestyear.core.release.BestPair;
 import org.nestyear.core.release.CurvePoint;
 import org.nestyear.core.release.DateRange;
 import org.nestyear.core.release.Edge;
@@ -80,6 +81,16 @@ final class PlanJson {
         json.text("split_reason", release.splitReason());
         json.number("split_gain_share", release.splitGain());
         json.number("split_gain_bad_years_share", release.splitGainInBadYears());
+        BestPair pair = release.bestPair();
+        if (pair != null) {
+            json.object("best_pair", each -> {
+                each.whole("tried", pair.tried());
+                each.date("first", pair.first());
+                each.date("second", pair.second());
+                each.number("first_share", pair.share());
+                each.number("gain_share", pair.gain());
+            });
+        }
         json.object("parameter_draws", draws -> {
             draws.whole("draws", release.agreement().draws());
             draws.whole("best_in_window", release.agreement().inWindow());
@@ -153,6 +164,7 @@ final class PlanJson {
         range(json, "half_females", outlook.halfFemales());
         range(json, "most_females", outlook.mostFemales());
         range(json, "target_bloom", outlook.targetBloom());
+        range(json, "target_bloom_end", outlook.targetBloomEnd());
         range(json, "last_nesting", outlook.lastNesting());
         json.number("cells", outlook.cells());
         json.object("daughters", daughters -> {
