@@ -39,6 +39,7 @@ public final class CommandFace {
                 .addSubcommand(new SunCommand(surroundings))
                 .addSubcommand(new DegreeDaysCommand(surroundings))
                 .addSubcommand(new ChillCommand(surroundings))
+                .addSubcommand(new WarmCommand(surroundings))
                 .addSubcommand(new ServeCommand(surroundings, server));
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));

@@ -36,6 +36,7 @@ class NoBiologicalLiteralTest {
                 "bloom",
                 "emergence",
                 "flight",
+                "leafcutter",
                 "nesting",
                 "release",
                 "advice",

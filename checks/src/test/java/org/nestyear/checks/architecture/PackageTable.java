@@ -38,6 +38,10 @@ final class PackageTable {
                     .jars("org.hipparchus"),
             row("core.emergence", SEASON, "one stage of the year: reads the season, not the other stages"),
             row("core.flight", SEASON, "one stage of the year: reads the season, not the other stages"),
+            row(
+                    "core.leafcutter",
+                    WORLD,
+                    "leafcutter bees share weather and sources with mason bees, none of their stages"),
             row("core.nesting", STAGES, "nesting joins the stages and must not know how its result is used"),
             row(
                     "core.release",
@@ -55,10 +59,16 @@ final class PackageTable {
                     .jars("org.springframework.jdbc", "org.springframework.dao", "org.springframework.transaction")
                     .jars("org.flywaydb", "org.sqlite", "org.postgresql", "com.zaxxer.hikari", "tools.jackson")
                     .withWholeJdk(),
-            row("app.service", with(PLAN, "data", "records"), "the one use-case layer: every face asks here")
+            row(
+                            "app.service",
+                            with(PLAN, "core.leafcutter", "data", "records"),
+                            "the one use-case layer: every face asks here")
                     .jars("org.springframework.transaction", "org.springframework.dao", "org.slf4j")
                     .withWholeJdk(),
-            row("app.cli", with(PLAN, "app.service"), "a face: asks the service, never files or tables")
+            row(
+                            "app.cli",
+                            with(PLAN, "core.leafcutter", "app.service"),
+                            "a face: asks the service, never files or tables")
                     .jars("picocli", "tools.jackson")
                     .withWholeJdk(),
             row("app.picture", PLAN, "draws values as text; the same drawing serves page and paper"),
