@@ -37,6 +37,7 @@ public final class CommandFace {
                 .addSubcommand(new BloomCommand(surroundings))
                 .addSubcommand(new EmergeCommand(surroundings))
                 .addSubcommand(new SunCommand(surroundings))
+                .addSubcommand(new IntervalCommand(surroundings))
                 .addSubcommand(new ServeCommand(surroundings, server));
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));

@@ -34,6 +34,7 @@ class NoBiologicalLiteralTest {
                 "season",
                 "winter",
                 "bloom",
+                "count",
                 "emergence",
                 "flight",
                 "nesting",
