@@ -35,6 +35,7 @@ class NoBiologicalLiteralTest {
                 "winter",
                 "bloom",
                 "count",
+                "hygiene",
                 "emergence",
                 "flight",
                 "nesting",

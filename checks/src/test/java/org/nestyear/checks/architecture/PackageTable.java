@@ -19,7 +19,7 @@ final class PackageTable {
     private static final Set<String> RELEASE = with(STAGES, "core.nesting", "core.release");
     private static final Set<String> PLAN = with(RELEASE, "core.advice", "core.plan");
     /** The small calculators. */
-    private static final Set<String> SUMS = Set.of("core.count");
+    private static final Set<String> SUMS = Set.of("core.count", "core.hygiene");
 
     private static final Set<String> FACED = with(PLAN, SUMS.toArray(String[]::new));
     private static final Set<String> FILES = Set.of("data", "records");
@@ -57,6 +57,10 @@ final class PackageTable {
                             Set.of("core.source"),
                             "what a sample tells is arithmetic on counts, whatever was counted")
                     .jars("org.hipparchus"),
+            row(
+                    "core.hygiene",
+                    Set.of("core.source"),
+                    "how strong a rinse is depends on a bottle and a bucket, not on a season"),
             row("data", SEASON, "files hold what goes in; reading them must not need the model's answers")
                     .jars("de.siegmar.fastcsv", "org.tomlj", "tools.jackson", "com.fasterxml.jackson.annotation")
                     .withWholeJdk(),
