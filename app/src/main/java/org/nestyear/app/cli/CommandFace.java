@@ -40,6 +40,9 @@ public final class CommandFace {
                 .addSubcommand(new DegreeDaysCommand(surroundings))
                 .addSubcommand(new ChillCommand(surroundings))
                 .addSubcommand(new WarmCommand(surroundings))
+                .addSubcommand(new IntervalCommand(surroundings))
+                .addSubcommand(new SampleCommand(surroundings))
+                .addSubcommand(new RinseCommand(surroundings))
                 .addSubcommand(new ServeCommand(surroundings, server));
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));

@@ -34,6 +34,8 @@ class NoBiologicalLiteralTest {
                 "season",
                 "winter",
                 "bloom",
+                "count",
+                "hygiene",
                 "emergence",
                 "flight",
                 "leafcutter",
