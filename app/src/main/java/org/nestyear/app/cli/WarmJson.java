@@ -115,6 +115,11 @@ final class WarmJson {
                 entry.date("last_useful", years.lastUseful());
                 entry.whole("in_time", years.inTime());
                 entry.whole("perhaps_in_time", years.perhapsInTime());
+                entry.object("if_house_warmer", house -> {
+                    house.number("by_c", years.warmerC());
+                    band(house, "half_females", years.warmerHalf());
+                    house.whole("in_time", years.warmerInTime());
+                });
             });
         }
     }

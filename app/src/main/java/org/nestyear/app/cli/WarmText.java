@@ -45,6 +45,7 @@ final class WarmText {
     private void head() {
         WarmQuestion question = answer.question();
         DateBand half = answer.date(Milestone.HALF_FEMALES);
+        WarmAnswer.Years years = answer.years();
         if (question.warmth() instanceof WarmQuestion.ReadyBy ready) {
             LocalDate latest = answer.startLatest();
             page.line("Begin warming on " + words.dateWithYear(answer.start())
@@ -52,8 +53,11 @@ final class WarmText {
                             ? ""
                             : ", at the latest on " + words.date(latest))
                     + ", to have half the females out by " + words.date(ready.date()) + ".");
-        } else if (answer.years() != null) {
-            page.line("Outdoors half the females come out " + WarmWords.band(words, half) + summers() + ".");
+        } else if (years != null && 2 * years.inTime() < years.count()) {
+            page.line("Perhaps not this summer: " + inTime(years).replaceFirst("^H", "h") + ".");
+        } else if (years != null) {
+            page.line("Outdoors half the females come out " + WarmWords.band(words, half)
+                    + (years.count() == 1 ? " in the weather of that summer." : " in eight summers of ten."));
         } else {
             page.line("Half the females come out " + WarmWords.band(words, half) + ".");
         }
@@ -86,14 +90,6 @@ final class WarmText {
                 : "";
     }
 
-    private String summers() {
-        WarmAnswer.Years years = answer.years();
-        if (years == null || years.count() == 1) {
-            return " in the weather of that summer";
-        }
-        return " in eight summers of ten";
-    }
-
     private void dates() {
         page.blank();
         page.table(
@@ -123,17 +119,25 @@ final class WarmText {
     }
 
     private void years(WarmAnswer.Years years) {
-        String inTime = years.inTime() == years.perhapsInTime()
-                ? String.valueOf(years.inTime())
-                : years.inTime() + " to " + years.perhapsInTime();
-        page.line("Half the females are out by " + words.date(years.lastUseful()) + " in " + inTime + " of "
-                + years.count()
-                + (years.count() == 1 ? " summer" : " summers")
-                + "; bees that come later hardly raise brood. The temperatures are those of the air: in a house"
-                + " that stands in the sun the bees come earlier.");
+        page.line(
+                inTime(years) + "; later bees hardly raise brood. These temperatures are those of the air in the shade."
+                        + " In a house that the sun keeps " + warmer(years) + " warmer, half the females come out "
+                        + WarmWords.band(words, years.warmerHalf()) + ".");
         if (years.inTime() < years.count()) {
             page.line("To be sure of them, warm them indoors.");
         }
+    }
+
+    private String inTime(WarmAnswer.Years years) {
+        String inTime = years.inTime() == years.perhapsInTime()
+                ? String.valueOf(years.inTime())
+                : years.inTime() + " to " + years.perhapsInTime();
+        return "Half the females are out by " + words.date(years.lastUseful()) + " in " + inTime + " of "
+                + years.count() + (years.count() == 1 ? " summer" : " summers");
+    }
+
+    private String warmer(WarmAnswer.Years years) {
+        return words.quantity(new Quantity(years.warmerC(), Unit.CELSIUS_DIFFERENCE, 0));
     }
 
     private void log(WarmAnswer.LogAnswer log) {

@@ -120,8 +120,19 @@ public record WarmAnswer(
      * @param lastUseful day by which half the females must be out to raise brood
      * @param inTime summers in which they are, by the later bound
      * @param perhapsInTime summers in which they are by the earlier bound
+     * @param warmerC how much warmer than the air the sun may keep the house, °C
+     * @param warmerHalf when half the females are out in such a house
+     * @param warmerInTime summers in which they are then in time, by the later bound
      */
-    public record Years(int count, long ownDays, LocalDate lastUseful, int inTime, int perhapsInTime) {}
+    public record Years(
+            int count,
+            long ownDays,
+            LocalDate lastUseful,
+            int inTime,
+            int perhapsInTime,
+            double warmerC,
+            DateBand warmerHalf,
+            int warmerInTime) {}
 
     /**
      * After emergence.

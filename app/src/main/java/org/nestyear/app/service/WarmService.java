@@ -20,6 +20,7 @@ import org.nestyear.core.leafcutter.Warming;
 import org.nestyear.core.leafcutter.WarmthClock;
 import org.nestyear.core.leafcutter.WarmthSettings;
 import org.nestyear.core.leafcutter.YearsOfDates;
+import org.nestyear.core.source.Parameter;
 import org.nestyear.core.source.ReadLog;
 import org.nestyear.core.species.Catalogue;
 import org.nestyear.core.species.Species;
@@ -79,7 +80,7 @@ public final class WarmService {
         Course course = course(question, read, settings, clock, had, print);
         Summer summer = Summer.of(read);
         WarmWords.rows(question).forEach(read::value);
-        WarmAnswer.Years years = course.lastUseful == null ? null : years(question, course, clock, had);
+        WarmAnswer.Years years = course.lastUseful == null ? null : years(question, course, clock, had, read);
         Holding holding = new Holding(read);
         Map<Milestone, DateBand> dates = new EnumMap<>(Milestone.class);
         for (Milestone milestone : Milestone.values()) {
@@ -189,30 +190,49 @@ public final class WarmService {
         return south ? north.plusMonths(HALF_YEAR_MONTHS) : north;
     }
 
-    private static WarmAnswer.Years years(WarmQuestion question, Course course, WarmthClock clock, TwoSums had) {
+    private static WarmAnswer.Years years(
+            WarmQuestion question, Course course, WarmthClock clock, TwoSums had, ReadLog read) {
         LocalDate last = course.lastUseful;
         if (last == null) {
             throw new IllegalStateException("no summers were read");
         }
         List<Span> half = spans(course, warming -> clock.span(Milestone.HALF_FEMALES, warming, had));
+        Parameter excess = read.row("house_excess_c");
+        double warmer = excess.high() - excess.value();
+        List<Span> warmerHalf = course.hours.stream()
+                .map(hours -> Warming.hours(
+                        Arrays.stream(hours).map(celsius -> celsius + warmer).toArray()))
+                .map(warming -> clock.span(Milestone.HALF_FEMALES, warming, had))
+                .toList();
         int days = (int) ChronoUnit.DAYS.between(course.start, last) + 1;
-        int inTime = YearsOfDates.inTime(half, days);
-        int perhaps =
-                (int) half.stream().filter(span -> span.earlyDays() <= days).count();
-        if (2 * perhaps < half.size()) {
-            Wording words = new Wording(UnitSystem.METRIC, course.start.getYear());
-            throw new Refusal(
-                    Refusal.Kind.NO_ANSWER,
-                    "NY-WARM-NOT-THIS-SUMMER",
-                    "",
-                    "Not this summer: put out on " + words.date(course.start) + ", half the females are out by "
-                            + words.date(last) + " in " + perhaps + " of " + half.size()
-                            + (half.size() == 1 ? " summer" : " summers")
-                            + " of this weather, and later bees raise no brood.",
-                    "Maybe warm them indoors: nestyear warm --species \""
-                            + question.species().latinName() + "\" --ready-by DATE --at-c 29.4 tells when to begin.");
+        WarmAnswer.Years years = new WarmAnswer.Years(
+                half.size(),
+                course.ownDays,
+                last,
+                YearsOfDates.inTime(half, days),
+                (int) half.stream().filter(span -> span.earlyDays() <= days).count(),
+                warmer,
+                band(course, warmerHalf),
+                YearsOfDates.inTime(warmerHalf, days));
+        if (2 * years.perhapsInTime() < years.count()) {
+            throw notThisSummer(question, course.start, years);
         }
-        return new WarmAnswer.Years(half.size(), course.ownDays, last, inTime, perhaps);
+        return years;
+    }
+
+    private static Refusal notThisSummer(WarmQuestion question, LocalDate start, WarmAnswer.Years years) {
+        Wording words = new Wording(UnitSystem.METRIC, start.getYear());
+        return new Refusal(
+                Refusal.Kind.NO_ANSWER,
+                "NY-WARM-NOT-THIS-SUMMER",
+                "",
+                "Not this summer: put out on " + words.date(start) + ", half the females are out by "
+                        + words.date(years.lastUseful()) + " in " + years.perhapsInTime() + " of " + years.count()
+                        + (years.count() == 1 ? " summer" : " summers") + " in the shade, and in "
+                        + years.warmerInTime() + " in a house that the sun keeps "
+                        + Wording.number(years.warmerC(), 0) + " °C warmer; later bees hardly raise brood.",
+                "Maybe warm them indoors: nestyear warm --species \""
+                        + question.species().latinName() + "\" --ready-by DATE --at-c 29.4 tells when to begin.");
     }
 
     private static List<Span> spans(Course course, Function<Warming, Span> span) {

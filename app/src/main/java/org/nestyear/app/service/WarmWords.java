@@ -225,11 +225,9 @@ public final class WarmWords {
         LocalDate early = band.early();
         LocalDate late = band.late();
         if (early == null) {
-            return "a day beyond what is known";
+            return "not in what is known";
         }
-        return late == null
-                ? words.date(early) + " at the earliest, or not in what is known"
-                : words.range(early, late);
+        return late == null ? words.date(early) + " or later, if at all" : words.range(early, late);
     }
 
     private static String days(Wording words, double days) {

@@ -30,6 +30,11 @@ class CommandLinePageTest {
                 Files.writeString(
                         folder.resolve("my-season/apple-bloom.csv"), "date\n2012-04-18\n2013-04-30\n2014-05-04\n");
             }
+            if (command.contains("incubator.csv")) {
+                Files.writeString(
+                        folder.resolve("my-season/incubator.csv"),
+                        "time,temp_c\n2026-06-01 08:00,29.1\n2026-06-01 09:00,29.6\n2026-06-01 10:00,29.4\n");
+            }
             Run run = Run.of(words(command.substring(START.length()), folder));
 
             assertThat(run.exit()).as(command + "\n" + run.err()).isZero();
