@@ -40,6 +40,7 @@ public final class CommandFace {
                 .addSubcommand(new DegreeDaysCommand(surroundings))
                 .addSubcommand(new ChillCommand(surroundings))
                 .addSubcommand(new WarmCommand(surroundings))
+                .addSubcommand(new WinterCommand(surroundings))
                 .addSubcommand(new IntervalCommand(surroundings))
                 .addSubcommand(new SampleCommand(surroundings))
                 .addSubcommand(new RinseCommand(surroundings))

@@ -2,13 +2,10 @@ package org.nestyear.app.cli;
 
 import java.time.LocalDate;
 import java.util.OptionalDouble;
-import org.jspecify.annotations.Nullable;
 import org.nestyear.app.service.PlanAnswer;
 import org.nestyear.app.service.Version;
 import org.nestyear.app.service.Wording;
-import org.nestyear.core.advice.Finding;
 import org.nestyear.core.advice.Job;
-import org.nestyear.core.advice.Phrase;
 import org.nestyear.core.bloom.PastBloom;
 import org.nestyear.core.bloom.fit.BloomKind;
 import org.nestyear.core.plan.Plan;
@@ -49,7 +46,7 @@ final class PlanJson {
             json.object("outlook", outlook -> outlook(outlook, plan.outlook()));
             json.objects("past_bloom", plan.pastBlooms(), PlanJson::pastBloom);
             json.objects("jobs", plan.jobs(), writer::job);
-            json.objects("findings", plan.findings(), writer::finding);
+            json.objects("findings", plan.findings(), (each, finding) -> FindingPrint.json(each, finding, words));
             json.whole("real_years", plan.realYears());
             json.whole("members", plan.members());
             BasisJson.write(json, plan.basis());
@@ -207,23 +204,8 @@ final class PlanJson {
         json.date("to", job.to());
         json.text("number", words.phrase(job.number()));
         json.text("reason", words.phrase(job.reason()));
-        json.text("caution", phrase(job.caution()));
+        json.text("caution", job.caution() == null ? null : words.phrase(job.caution()));
         json.texts("why", job.why().stream().map(words::phrase).toList());
         BasisJson.writeIds(json, job.basis());
-    }
-
-    private void finding(JsonText json, Finding finding) {
-        json.text("id", finding.id());
-        json.text("level", finding.level().word());
-        json.text("what", words.phrase(finding.what()));
-        json.text("observed", phrase(finding.observed()));
-        json.text("limit", phrase(finding.limit()));
-        json.text("action", words.phrase(finding.action()));
-        json.text("caution", phrase(finding.caution()));
-        BasisJson.writeIds(json, finding.basis());
-    }
-
-    private @Nullable String phrase(@Nullable Phrase phrase) {
-        return phrase == null ? null : words.phrase(phrase);
     }
 }

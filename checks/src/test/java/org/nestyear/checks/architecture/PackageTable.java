@@ -51,7 +51,10 @@ final class PackageTable {
                     "core.release",
                     with(STAGES, "core.nesting"),
                     "the search over dates runs the stages, it gives no advice"),
-            row("core.advice", RELEASE, "findings and jobs are read off results; results must not depend on them"),
+            row(
+                    "core.advice",
+                    with(RELEASE, "core.leafcutter"),
+                    "findings and jobs are read off results; results must not depend on them"),
             row(
                     "core.plan",
                     with(RELEASE, "core.advice"),

@@ -33,9 +33,9 @@ class DegreeDaysTest {
                         SharedData.number(row, "horizontal_cutoff_closed"));
             }
         }
-        sine.check(84);
-        mean.check(84);
-        capped.check(126);
+        sine.check(105);
+        mean.check(105);
+        capped.check(105);
     }
 
     /** Property: never below the mean's sum, never negative, and growing with warmth; seeded draws. */
