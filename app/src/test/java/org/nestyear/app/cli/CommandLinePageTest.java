@@ -30,6 +30,10 @@ class CommandLinePageTest {
                 Files.writeString(
                         folder.resolve("my-season/apple-bloom.csv"), "date\n2012-04-18\n2013-04-30\n2014-05-04\n");
             }
+            if (command.contains("counts.csv")) {
+                Files.writeString(
+                        folder.resolve("my-season/counts.csv"), "year,count\n2011,40\n2012,55\n2013,48\n2015,90\n");
+            }
             Run run = Run.of(words(command.substring(START.length()), folder));
 
             assertThat(run.exit()).as(command + "\n" + run.err()).isZero();

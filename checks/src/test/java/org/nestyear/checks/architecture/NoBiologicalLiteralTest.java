@@ -39,6 +39,8 @@ class NoBiologicalLiteralTest {
                 "emergence",
                 "flight",
                 "nesting",
+                "outlook",
+                "reach",
                 "release",
                 "advice",
                 "plan"
@@ -52,7 +54,7 @@ class NoBiologicalLiteralTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"sun", "weather"})
+    @ValueSource(strings = {"mud", "sun", "weather"})
     void physicsNamesTheSourceOfEveryConstant(String name) {
         check(
                 name,
