@@ -50,7 +50,8 @@ class UsageTest {
     @Test
     void helpGoesToStandardOutput() {
         assertThat(Run.of("--help").out())
-                .contains("plan", "demo", "check-file", "bloom", "emerge", "sun", "serve", "Exit codes");
+                .contains("plan", "demo", "check-file", "bloom", "emerge", "sun", "serve", "Exit codes")
+                .contains("interval", "sample", "rinse", "mud", "range", "trend", "tunnels", "orchard");
         assertThat(Run.of("--help").exit()).isZero();
         assertThat(Run.of("plan", "--help").out()).contains("FILE", "--aim", "--json");
         assertThat(Run.of("plan", "--help").exit()).isZero();

@@ -41,6 +41,7 @@ class NoBiologicalLiteralTest {
                 "nesting",
                 "outlook",
                 "reach",
+                "stocking",
                 "release",
                 "advice",
                 "plan"
