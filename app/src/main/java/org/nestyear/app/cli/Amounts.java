@@ -12,6 +12,8 @@ import org.nestyear.core.count.Tally;
 final class Amounts {
     private static final Pattern QUANTITY = Pattern.compile("(\\d+\\.?\\d*|\\.\\d+|\\d+/\\d+)\\s*([\\p{L}µ²0-9]*)");
     private static final Pattern TALLY = Pattern.compile("(\\d{1,9})/(\\d{1,9})");
+    private static final Pattern SIDES = Pattern.compile("(\\d+\\.?\\d*)\\s*[x×]\\s*(\\d+\\.?\\d*)\\s*(mm|cm|m|in|ft)");
+    private static final double SQUARE_MM_PER_M2 = 1e6;
     /** Millilitres by unit; US customary measures by definition of the inch, 231 cubic inches a gallon. */
     private static final Map<String, Double> MILLILITRES = units(
             "ml",
@@ -128,9 +130,11 @@ final class Amounts {
 
     /** A length such as 10cm or 4in, in mm; a bare number is in mm. */
     static double millimetres(String option, String text) {
+        boolean bare = text.strip().matches("\\d+\\.?\\d*|\\.\\d+");
         return quantity(
                 option,
-                text.strip().matches("[\\d.]+") ? text.strip() + "mm" : text,
+                text,
+                bare ? text.strip() + "mm" : text,
                 MILLIMETRES,
                 "a length with its unit, such as 100mm, 10cm or 4in");
     }
@@ -140,8 +144,24 @@ final class Amounts {
         return quantity(option, text, SQUARE_METRES, "an area with its unit, such as 0.5ha, 2acre, 300m2 or 1200cm2");
     }
 
+    /** An area as {@link #squareMetres}, or two sides such as 30x40cm, in m². */
+    static double rectangleOrArea(String option, String text) {
+        Matcher sides = SIDES.matcher(text.strip().toLowerCase(Locale.ROOT));
+        if (!sides.matches()) {
+            return squareMetres(option, text);
+        }
+        double first = millimetres(option, sides.group(1) + sides.group(3));
+        double second = millimetres(option, sides.group(2) + sides.group(3));
+        return first * second / SQUARE_MM_PER_M2;
+    }
+
     private static double quantity(String option, String text, Map<String, Double> units, String expected) {
-        Matcher matcher = QUANTITY.matcher(text.strip().toLowerCase(Locale.ROOT));
+        return quantity(option, text, text, units, expected);
+    }
+
+    private static double quantity(
+            String option, String text, String withUnit, Map<String, Double> units, String expected) {
+        Matcher matcher = QUANTITY.matcher(withUnit.strip().toLowerCase(Locale.ROOT));
         Double unit = matcher.matches() ? units.get(singular(matcher.group(2), units)) : null;
         if (unit == null) {
             throw Refusal.usage(

@@ -9,6 +9,15 @@ import org.nestyear.core.source.Parameter;
 final class Grounds {
     private Grounds() {}
 
+    /** The value of a number that was read for the answer. */
+    static double value(List<Parameter> basis, String id) {
+        return basis.stream()
+                .filter(parameter -> parameter.id().equals(id))
+                .mapToDouble(Parameter::value)
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("\"" + id + "\" was not read for this answer"));
+    }
+
     /**
      * The lines, each a paragraph.
      *

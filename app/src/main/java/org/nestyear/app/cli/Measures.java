@@ -10,6 +10,9 @@ final class Measures {
     private static final double TABLESPOON_ML = 14.78676478125;
     private static final double TEASPOON_ML = 4.92892159375;
     private static final double MILE_KM = 1.609344;
+    private static final double FOOT_KM = 0.0003048;
+    private static final double METRES_PER_KM = 1000;
+    private static final double SHORT_KM = 0.5;
     private static final double LITRE_ML = 1000;
 
     private Measures() {}
@@ -32,11 +35,15 @@ final class Measures {
                 : trimmed(millilitres, millilitres < 10 ? 1 : 0) + " ml";
     }
 
-    /** A distance in km, in words. */
+    /** A distance in km, in words; short ones in metres or feet. */
     static String kilometres(double kilometres, UnitSystem units) {
-        return units == UnitSystem.US
-                ? Wording.number(kilometres / MILE_KM, 2) + " miles"
-                : Wording.number(kilometres, 2) + " km";
+        boolean us = units == UnitSystem.US;
+        if (kilometres < SHORT_KM) {
+            return us
+                    ? Wording.number(kilometres / FOOT_KM, 0) + " ft"
+                    : Wording.number(kilometres * METRES_PER_KM, 0) + " m";
+        }
+        return us ? Wording.number(kilometres / MILE_KM, 2) + " miles" : Wording.number(kilometres, 2) + " km";
     }
 
     /** A number without needless decimals. */

@@ -33,8 +33,11 @@ final class SampleText {
         if (text.things == Things.COCOONS) {
             text.opening(lines);
         } else if (text.things == Things.NESTS) {
-            lines.add("Take whole nests, not single cells: cells of a nest share a mother. A handbook looks at a random"
-                    + " 10 % of nests in winter, and at all of them when more than 10 % hold disease or parasites.");
+            lines.add(
+                    "Take whole nests, not single cells: cells of a nest share a mother. A handbook looks at a random "
+                            + text.share("nests_first_share")
+                            + " of nests in winter, and at all of them when more than "
+                            + text.share("nests_open_all_share") + " hold disease or parasites.");
         }
         lines.addAll(Grounds.lines(text.known(), methods(answer), answer.basis()));
         return String.join("\n", lines) + "\n";
@@ -75,29 +78,30 @@ final class SampleText {
 
     private void opening(List<String> lines) {
         SampleAnswer.Opening opening = answer.opening();
-        if (opening.smallStock()) {
-            lines.add(
-                    "Do not open any: opening kills the bee, and under 200 cocoons a sample costs more than it tells.");
+        String small = Wording.number(Grounds.value(answer.basis(), "small_stock_check"), 0);
+        if (answer.question().population().isEmpty()) {
+            lines.add("Opening kills the bee: open at most " + share("open_share_most")
+                    + " of a stock, and none of one under " + small
+                    + ". Look first at what tells something and destroys nothing:");
+        } else if (opening.smallStock()) {
+            lines.add("Do not open any: opening kills the bee, and under " + small
+                    + " cocoons a sample costs more than it tells. Look at all of them in ways that destroy nothing:");
         } else if (!opening.allowed()) {
             Double chance = opening.chanceWithMost();
-            lines.add("Do not open so many: opening kills the bee, so at most 5 % of the cocoons, here "
-                    + Wording.number(opening.most(), 0) + ", may be spent"
-                    + (chance == null
-                            ? "."
-                            : "; with those the chance to see one is " + Wording.share(chance, 0) + "."));
+            lines.add("Do not open so many: opening kills the bee, so at most " + share("open_share_most")
+                    + " of the cocoons, here " + Wording.number(opening.most(), 0) + ", may be spent"
+                    + (chance == null ? "." : "; with those the chance to see one is " + Wording.share(chance, 0) + ".")
+                    + " Look at all of them in ways that destroy nothing:");
         } else {
-            lines.add("Opening kills the bee. "
-                    + (answer.question().population().isPresent()
-                            ? "So many may be opened, since they are at most 5 % of the stock; look first at what tells"
-                                    + " something without that:"
-                            : "Open at most 5 % of a stock, and none of a stock under 200; look first at what tells"
-                                    + " something without that:"));
-        }
-        if (!opening.allowed()) {
-            lines.add("What tells something and destroys nothing, on all of them:");
+            lines.add("Opening kills the bee. So many may be opened, since they are at most " + share("open_share_most")
+                    + " of the stock; look first at what tells something and destroys nothing:");
         }
         NOTHING_DESTROYED.forEach(check -> lines.add("- " + check + ";"));
         lines.set(lines.size() - 1, lines.get(lines.size() - 1).replace(';', '.'));
+    }
+
+    private String share(String id) {
+        return Wording.share(Grounds.value(answer.basis(), id), 0);
     }
 
     private String known() {

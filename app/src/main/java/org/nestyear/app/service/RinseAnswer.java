@@ -102,6 +102,7 @@ public record RinseAnswer(
     private static List<String> cautions(RinseQuestion question, ReadLog read) {
         List<String> cautions = new ArrayList<>();
         double months = read.value("bottle_fresh_months");
+        Parameter label = read.row("label_percent");
         Double age = question.bottleMonths();
         if (age != null && age > months) {
             cautions.add("This bottle is " + Wording.number(age, 0)
@@ -116,8 +117,9 @@ public record RinseAnswer(
         cautions.add(
                 "Work outdoors or with windows open. Wear gloves, eye protection and old clothes; children and animals"
                         + " stay away.");
-        cautions.add("Follow the label, which is law. Take plain bleach with its strength on the label: no splashless,"
-                + " scented or colour-safe kind.");
+        cautions.add("Follow the label, which is law. Take plain bleach with its strength on the label, "
+                + Wording.number(label.low(), 0) + " to " + Wording.number(label.high(), 0) + " %: no"
+                + " splashless, scented or colour-safe kind.");
         cautions.add("Mix it cold and fresh, and throw out after " + Wording.number(read.value("mixture_fresh_h"), 0)
                 + " hours what is left. Bleach eats metal and screens.");
         cautions.add(

@@ -75,7 +75,7 @@ public record SampleAnswer(
         double small = read.value("small_stock_check");
         double share = read.value("open_share_most");
         if (population.isEmpty()) {
-            return new Opening(true, n, null, false);
+            return new Opening(false, 0, null, false);
         }
         int all = population.getAsInt();
         if (all < small) {

@@ -40,6 +40,9 @@ class NoBiologicalLiteralTest {
                 "flight",
                 "leafcutter",
                 "nesting",
+                "outlook",
+                "reach",
+                "stocking",
                 "release",
                 "advice",
                 "plan"
@@ -53,7 +56,7 @@ class NoBiologicalLiteralTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"sun", "weather"})
+    @ValueSource(strings = {"mud", "sun", "weather"})
     void physicsNamesTheSourceOfEveryConstant(String name) {
         check(
                 name,

@@ -19,7 +19,8 @@ final class PackageTable {
     private static final Set<String> RELEASE = with(STAGES, "core.nesting", "core.release");
     private static final Set<String> PLAN = with(RELEASE, "core.advice", "core.plan");
     /** The small calculators. */
-    private static final Set<String> SUMS = Set.of("core.count", "core.hygiene", "core.leafcutter");
+    private static final Set<String> SUMS =
+            Set.of("core.count", "core.hygiene", "core.leafcutter", "core.mud", "core.outlook", "core.reach", "core.stocking");
 
     private static final Set<String> FACED = with(PLAN, SUMS.toArray(String[]::new));
     private static final Set<String> FILES = Set.of("data", "records");
@@ -68,6 +69,14 @@ final class PackageTable {
                     "core.hygiene",
                     Set.of("core.source"),
                     "how strong a rinse is depends on a bottle and a bucket, not on a season"),
+            row("core.mud", Set.of(), "soil and water follow physics and a definition, whoever digs them"),
+            row("core.reach", Set.of("core.source"), "how far a bee flies depends on its size alone"),
+            row("core.outlook", Set.of("core.source", "core.stats"), "years of counts have no weather in them")
+                    .jars("org.hipparchus"),
+            row(
+                    "core.stocking",
+                    with(STAGES, "core.nesting"),
+                    "how many bees and tunnels is read off the numbers of nesting, not off a plan"),
             row("data", SEASON, "files hold what goes in; reading them must not need the model's answers")
                     .jars("de.siegmar.fastcsv", "org.tomlj", "tools.jackson", "com.fasterxml.jackson.annotation")
                     .withWholeJdk(),
