@@ -50,7 +50,8 @@ class UsageTest {
     @Test
     void helpGoesToStandardOutput() {
         assertThat(Run.of("--help").out())
-                .contains("plan", "demo", "check-file", "bloom", "emerge", "sun", "warm", "winter", "serve", "Exit codes")
+                .contains(
+                        "plan", "demo", "check-file", "bloom", "emerge", "sun", "warm", "winter", "serve", "Exit codes")
                 .contains("degree-days", "chill", "interval", "sample", "rinse", "mud", "range", "trend", "tunnels")
                 .contains("orchard");
         assertThat(Run.of("--help").exit()).isZero();

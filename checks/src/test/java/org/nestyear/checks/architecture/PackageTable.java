@@ -19,8 +19,8 @@ final class PackageTable {
     private static final Set<String> RELEASE = with(STAGES, "core.nesting", "core.release");
     private static final Set<String> PLAN = with(RELEASE, "core.advice", "core.plan");
     /** The small calculators. */
-    private static final Set<String> SUMS =
-            Set.of("core.count", "core.hygiene", "core.leafcutter", "core.mud", "core.outlook", "core.reach", "core.stocking");
+    private static final Set<String> SUMS = Set.of(
+            "core.count", "core.hygiene", "core.leafcutter", "core.mud", "core.outlook", "core.reach", "core.stocking");
 
     private static final Set<String> FACED = with(PLAN, SUMS.toArray(String[]::new));
     private static final Set<String> FILES = Set.of("data", "records");

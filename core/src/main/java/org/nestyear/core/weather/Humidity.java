@@ -2,9 +2,13 @@ package org.nestyear.core.weather;
 
 /** Water in the air after FAO-56 (Allen et al. 1998), equation 11 and its inverse; good from −10 to 50 °C. */
 public final class Humidity {
+    /** Saturation at 0 °C, kPa: FAO-56, equation 11. */
     private static final double AT_ZERO_KPA = 0.6108;
+    /** FAO-56, equation 11. */
     private static final double STEEP = 17.27;
+    /** FAO-56, equation 11, °C. */
     private static final double SHIFT_C = 237.3;
+    /** Hundredths in a whole, by definition. */
     private static final double PERCENT = 100;
 
     private Humidity() {}
