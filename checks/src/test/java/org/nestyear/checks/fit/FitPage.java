@@ -24,15 +24,14 @@ final class FitPage {
     static final String FORMER_ROW = "the catalogue's values before (decision 3)";
 
     /** Values profiled at length on the page: those that trade off against others. */
-    private static final List<Fitted> SHOWN =
-            List.of(
-                    Fitted.SLOPE,
-                    Fitted.NEED_BICORNIS_F,
-                    Fitted.BASE_F,
-                    Fitted.BASE_M,
-                    Fitted.WARMTH_F,
-                    Fitted.WARMTH_M,
-                    Fitted.FIELD_READINESS);
+    private static final List<Fitted> SHOWN = List.of(
+            Fitted.SLOPE,
+            Fitted.NEED_BICORNIS_F,
+            Fitted.BASE_F,
+            Fitted.BASE_M,
+            Fitted.WARMTH_F,
+            Fitted.WARMTH_M,
+            Fitted.FIELD_READINESS);
 
     private final FitResult result;
     private final Likelihood likelihood;
@@ -69,7 +68,7 @@ final class FitPage {
         line("## How to run it");
         line("");
         line("`mvn test -pl checks -am -Dtest=EmergenceFitTest -Dsurefire.failIfNoSpecifiedTests=false"
-                + " -Dnestyear.write=true` fits anew and writes this page (a few minutes). Without the last option the test"
+                + " -Dnestyear.write=true` fits anew and writes this page (a quarter of an hour). Without the last option the test"
                 + " computes the likelihoods here again, looks for better values close by, and holds the catalogue against the ranges. Nothing is drawn: the"
                 + " same data give the same page.");
         return page.toString();
@@ -112,10 +111,11 @@ final class FitPage {
         boxRow("place the stock came from, three winters", homes);
         boxRow("box of the site, field", field);
         line("");
-        line("Pearson's χ² for the same days in every part, each kind of bee within itself, over its expectation; 1 where"
-                + " bees are independent. No clock is in it. **Boxes and racks hardly differ.** What the dispersion of the"
-                + " field holds is shared by all boxes of a site: its weather as recorded, and the clock's own error. In the"
-                + " winters stock of different places differs; the clock has one set of values for all of it.");
+        line(
+                "Pearson's χ² for the same days in every part, each kind of bee within itself, over its expectation; 1 where"
+                        + " bees are independent. No clock is in it. **Boxes and racks hardly differ.** What the dispersion of the"
+                        + " field holds is shared by all boxes of a site: its weather as recorded, and the clock's own error. In the"
+                        + " winters stock of different places differs; the clock has one set of values for all of it.");
     }
 
     private void boxRow(String label, Between between) {
@@ -180,8 +180,9 @@ final class FitPage {
         line("");
         line("**The catalogue holds the fit.** Twice the log-likelihood of the values before is " + number(fall, 1)
                 + " below the top; " + number(FitResult.JOINT_RANGE, 1) + " bounds the 95 % region of all "
-                + Fitted.ALL.size() + " values together, so the data do not refute them; the fit is better on what was seen"
-                + " and on what was left out (below).");
+                + Fitted.ALL.size()
+                + " values together, so the data do not refute them. The fit is better on what was seen"
+                + " and, the three winters together, a little better on what was left out (below).");
         line("");
         String ends = String.join(
                 " and ",
@@ -198,20 +199,25 @@ final class FitPage {
         line("");
         line("## Two optima");
         line("");
-        line("A program not kept here ended elsewhere: females that lacked cold and have a quick gate. Started there, the"
-                + " search ends at a second optimum.");
+        line(
+                "A program not kept here ended elsewhere: females that lacked cold and have a quick gate. Started there, the"
+                        + " search ends at a second optimum.");
         line("");
         line("| | first | second |");
         line("|---|---|---|");
         pairRow(FIRST_ROW, first, Optimum::logLikelihood, 3);
         pairRow("log-likelihood under the dispersion of the second", second, Optimum::logLikelihood, 3);
-        pairRow("dispersion it leaves, winters", first, o -> likelihood.dispersion(o.values()).winters(), 2);
-        pairRow("dispersion it leaves, field", first, o -> likelihood.dispersion(o.values()).field(), 2);
         pairRow(
-                "error of 12 winter means, d",
+                "dispersion it leaves, winters",
                 first,
-                o -> likelihood.errorOfMeans(o.values(), FitData.WINTERS),
+                o -> likelihood.dispersion(o.values()).winters(),
                 2);
+        pairRow(
+                "dispersion it leaves, field",
+                first,
+                o -> likelihood.dispersion(o.values()).field(),
+                2);
+        pairRow("error of 12 winter means, d", first, o -> likelihood.errorOfMeans(o.values(), FitData.WINTERS), 2);
         pairRow(
                 "field, mean error of the share out, points",
                 first,
@@ -222,11 +228,18 @@ final class FitPage {
         }
         line("");
         line("**The " + (result.joint() == first.first() ? "first" : "second") + " is adopted**: it has the higher"
-                + " likelihood under the dispersion of the joint fit (winters " + number(first.dispersion().winters(), 1)
-                + ", field " + number(first.dispersion().field(), 1) + "), and the smaller errors. Twice the difference is "
-                + number(2 * Math.abs(first.first().logLikelihood() - first.second().logLikelihood()), 2)
+                + " likelihood under the dispersion of the joint fit (winters "
+                + number(first.dispersion().winters(), 1)
+                + ", field " + number(first.dispersion().field(), 1)
+                + "), and the smaller errors. Twice the difference is "
+                + number(
+                        2
+                                * Math.abs(first.first().logLikelihood()
+                                        - first.second().logLikelihood()),
+                        2)
                 + ", which refutes neither; the 95 % ranges above reach over both. Under the dispersion of the second (winters "
-                + number(second.dispersion().winters(), 1) + ", field " + number(second.dispersion().field(), 1)
+                + number(second.dispersion().winters(), 1) + ", field "
+                + number(second.dispersion().field(), 1)
                 + "), which lets the field count for less, the search from the first start ends with a females' readiness need of "
                 + number(Fitted.NEED_BICORNIS_F.in(second.first().values()), 1) + " d and from the second with "
                 + number(Fitted.NEED_BICORNIS_F.in(second.second().values()), 1) + " d.");
@@ -325,9 +338,10 @@ final class FitPage {
         line("- **The females' gate from the winters alone.** Fitted to the winters alone, the clock misses the field's"
                 + " females by far more than its own fit: the cabinets' bees became ready and warm at nearly the same time."
                 + " Only the field tells the gate of females.");
-        line("- **The field's wintering.** Any readiness at placing above the low end of its range fits, since ready bees"
-                + " only wait for warmth. Whether the late half of the field's females lacked cold (the second optimum) or"
-                + " warmth (the first) is not settled.");
+        line(
+                "- **The field's wintering.** Any readiness at placing above the low end of its range fits, since ready bees"
+                        + " only wait for warmth. Whether the late half of the field's females lacked cold (the second optimum) or"
+                        + " warmth (the first) is not settled.");
         line(
                 "- **The end of the slope.** All winters had means from about 3 to 13 °C; the cap at 20 °C and the cap on warmth"
                         + " at 25 °C are assumed.");

@@ -82,9 +82,6 @@ final class FitResult {
         underFirst = pair(dispersion);
         underSecond = pair(ownDispersion(ELSEWHERE));
         joint = underFirst.better();
-        System.err.println("TOP " + java.util.Arrays.toString(joint.values()) + " " + joint.logLikelihood() + " " + dispersion + " pairs "
-            + underFirst.first().logLikelihood() + " " + underFirst.second().logLikelihood() + " / " + underSecond.dispersion() + underSecond.first().logLikelihood() + " " + underSecond.second().logLikelihood()
-            + java.util.Arrays.toString(underSecond.first().values()) + java.util.Arrays.toString(underSecond.second().values()));
         List<double[]> starts = otherStarts();
         otherStarts = new double[starts.size()];
         for (int i = 0; i < otherStarts.length; i++) {
@@ -142,8 +139,7 @@ final class FitResult {
     }
 
     private Optimum fit(double[] start, Dispersion weights, Predicate<Group> data) {
-        return JointFit.search(
-                v -> likelihood.of(v, weights, data), start, JointFit.allBut());
+        return JointFit.search(v -> likelihood.of(v, weights, data), start, JointFit.allBut());
     }
 
     double logLikelihood(double[] values) {
@@ -157,7 +153,6 @@ final class FitResult {
     private List<Point> profile(Fitted held, double[] covariances) {
         double top = held.in(joint.values());
         double second = held.in(other().values());
-        long t0 = System.nanoTime();
         Map<Double, Optimum> found = new TreeMap<>();
         found.put(top, joint);
         if (held == Fitted.FIELD_READINESS) {
@@ -179,7 +174,6 @@ final class FitResult {
                 fall = 2 * (joint.logLikelihood() - end.logLikelihood());
             }
         }
-        System.err.println(held + " " + (System.nanoTime() - t0) / 1e9 + " " + range(toProfile(found)));
         return toProfile(found);
     }
 
@@ -206,7 +200,9 @@ final class FitResult {
     /** Brings a start back to where no value is near zero and no gate base as cold as a fridge, the held value kept. */
     private void keepAllowed(double[] start, Fitted held) {
         for (int i = 0; i < start.length; i++) {
-            start[i] = Math.max(start[i], LEAST_SHARE * joint.values()[i]);
+            if (i != held.at()) {
+                start[i] = Math.max(start[i], LEAST_SHARE * joint.values()[i]);
+            }
         }
         for (Fitted base : List.of(Fitted.BASE_F, Fitted.BASE_M)) {
             double below = Likelihood.FRIDGE_C + MARGIN_C - (base.in(start) - Fitted.OFFSET.in(start));
@@ -239,7 +235,8 @@ final class FitResult {
         }
         int outside = inside + direction;
         if (outside < 0 || outside == profile.size()) {
-            return direction < 0 ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+            // Walked to next to nothing, or without end.
+            return direction < 0 ? 0 : Double.POSITIVE_INFINITY;
         }
         Point here = profile.get(inside);
         Point next = profile.get(outside);

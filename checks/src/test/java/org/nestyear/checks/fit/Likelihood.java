@@ -79,7 +79,8 @@ final class Likelihood {
                 ThermalSums sums = readiness
                         .computeIfAbsent(group.place(), p -> ThermalSums.ofHours(any, hours))
                         .ofOtherSex(any, settings, hours);
-                curves.put(group, ShareOut.byDay(settings, sums, group.isField() ? Fitted.FIELD_READINESS.in(values) : 0));
+                curves.put(
+                        group, ShareOut.byDay(settings, sums, group.isField() ? Fitted.FIELD_READINESS.in(values) : 0));
             }
         }
         return curves;
@@ -105,8 +106,7 @@ final class Likelihood {
     /** Log-likelihood of some groups over their dispersion, less the cost of broken constraints. */
     double of(double[] values, Dispersion dispersion, Predicate<Group> wanted) {
         double sum = -penalty(values);
-        for (Map.Entry<Group, double[]> entry :
-                curves(values, wanted).entrySet()) {
+        for (Map.Entry<Group, double[]> entry : curves(values, wanted).entrySet()) {
             Group group = entry.getKey();
             double[] p = probabilities(group, entry.getValue());
             double log = 0;
