@@ -129,7 +129,7 @@ class EmergeCommandTest {
         assertThat(run.out()).isEmpty();
         assertThat(run.err())
                 .isEqualTo(
-                        "nestyear: At 8.0 °C no bee comes out: warmth counts only above 10.1 °C for males and 11.3 °C"
+                        "nestyear: At 8.0 °C no bee comes out: warmth counts only above 10.1 °C for males and 11.4 °C"
                                 + " for females. [NY-EMERGE-TOO-COLD]\n");
     }
 
