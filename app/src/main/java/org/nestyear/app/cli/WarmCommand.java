@@ -135,7 +135,7 @@ final class WarmCommand implements Callable<Integer> {
                 stored == null ? null : Arguments.number("--stored-days", stored, 0, LONGEST_STORE_DAYS, "days"),
                 latitude == null ? null : Arguments.latitude("--lat", latitude)));
         Wording words = new Wording(options.unitSystem(), answer.start().getYear());
-        options.print(surroundings, () -> WarmJson.of(answer), () -> WarmText.of(answer, words));
+        options.print(surroundings, () -> WarmJson.of(answer), () -> WarmText.of(answer, words, surroundings.today()));
         return answer.isComplete() ? ExitCode.ANSWERED : ExitCode.PARTLY;
     }
 

@@ -17,16 +17,18 @@ import org.nestyear.core.weather.LogGap;
 final class WarmText {
     private final WarmAnswer answer;
     private final Wording words;
+    private final LocalDate today;
     private final Page page = new Page();
 
-    private WarmText(WarmAnswer answer, Wording words) {
+    private WarmText(WarmAnswer answer, Wording words, LocalDate today) {
+        this.today = today;
         this.answer = answer;
         this.words = words;
     }
 
     /** The whole page, one paragraph a line. */
-    static String of(WarmAnswer answer, Wording words) {
-        WarmText text = new WarmText(answer, words);
+    static String of(WarmAnswer answer, Wording words, LocalDate today) {
+        WarmText text = new WarmText(answer, words, today);
         text.head();
         text.dates();
         text.section("PARASITOIDS", List.of(text.watch()));
@@ -53,6 +55,10 @@ final class WarmText {
                             ? ""
                             : ", at the latest on " + words.date(latest))
                     + ", to have half the females out by " + words.date(ready.date()) + ".");
+            if (latest != null && latest.isBefore(today)) {
+                page.line("That is past. --start " + today
+                        + " in place of --ready-by tells when they come out if you begin" + " today.");
+            }
         } else if (years != null && 2 * years.inTime() < years.count()) {
             page.line("Perhaps not this summer: " + inTime(years).replaceFirst("^H", "h") + ".");
         } else if (years != null) {
@@ -151,7 +157,7 @@ final class WarmText {
         if (log.coolHours() >= 1) {
             page.line(Wording.number(log.coolHours(), 0) + " hours of it are under "
                     + words.quantity(Quantity.celsius(answer.value("steady_low_c")))
-                    + ", at which hardly anything goes on.");
+                    + ", at which they go on slowly, and how slowly is hardly known.");
         }
         for (LogGap gap : log.gaps()) {
             page.line("No reading for " + Wording.number(gap.hours(), 0) + " hours from "
@@ -162,7 +168,10 @@ final class WarmText {
     private String watch() {
         return "Look for small wasps among the cells " + WarmWords.band(words, answer.watch())
                 + ". They come out before the bees and lay in the cells around them: within hours they can spoil a"
-                + " quarter. Vacuum them, or draw them to a light trap.";
+                + " quarter. "
+                + (answer.years() == null
+                        ? "Vacuum them, or draw them to a light trap."
+                        : "Wipe them off, and lay a finger's breadth of sawdust over loose cells.");
     }
 
     private void section(String heading, List<String> lines) {

@@ -18,7 +18,7 @@ final class WarmAfter {
     static WarmAnswer.After of(WarmQuestion question, Map<Milestone, DateBand> dates, Summer summer, ReadLog read) {
         DateBand first = dates.getOrDefault(Milestone.FIRST_FEMALE, new DateBand(null, null));
         DateBand half = dates.getOrDefault(Milestone.HALF_FEMALES, new DateBand(null, null));
-        Double latitude = latitude(question);
+        Double latitude = WarmWords.latitude(question);
         boolean north = latitude != null && Math.abs(latitude) >= summer.northLatitudeDeg();
         String most = latitude == null || !north ? "second_share_south" : "second_share_north";
         String least = latitude == null || north ? "second_share_north" : "second_share_south";
@@ -31,12 +31,6 @@ final class WarmAfter {
                 read.row(least).low(),
                 read.row(most).high(),
                 EXAMPLES_C.stream().map(summer::daysToPrepupa).toList());
-    }
-
-    private static @Nullable Double latitude(WarmQuestion question) {
-        return question.warmth() instanceof WarmQuestion.Outdoors outdoors
-                ? Double.valueOf(outdoors.latitudeDeg())
-                : question.latitudeDeg();
     }
 
     private static @Nullable LocalDate plus(@Nullable LocalDate date, double days) {

@@ -24,12 +24,15 @@ import org.nestyear.core.source.Parameter;
 import org.nestyear.core.source.ReadLog;
 import org.nestyear.core.species.Catalogue;
 import org.nestyear.core.species.Species;
+import org.nestyear.core.weather.LoggedTemperatures;
 import org.nestyear.data.CatalogueFiles;
 
 /** Answers when leafcutter bees come out: warmed steadily, by a log, or outdoors in the house. */
 public final class WarmService {
     /** Days after the last useful day that are still looked at, so that late bees get a date; numerical. */
     private static final int DAYS_BEYOND = 45;
+
+    private static final long DAY_HOURS = 24;
     /** Half a year, from a northern date to the southern one. */
     private static final int HALF_YEAR_MONTHS = 6;
 
@@ -86,6 +89,7 @@ public final class WarmService {
         for (Milestone milestone : Milestone.values()) {
             dates.put(milestone, band(course, spans(course, warming -> clock.span(milestone, warming, had))));
         }
+        DateBand most = dates.get(Milestone.MOST_OUT);
         DateBand watch = band(course, spans(course, warming -> clock.parasitoidWatch(warming, had)));
         return new WarmAnswer(
                 question,
@@ -94,10 +98,10 @@ public final class WarmService {
                 dates,
                 watch,
                 stages(dates, course.start, holding),
-                hold(question.hold(), course, settings, had, holding),
+                hold(question, course.start, settings, had, holding),
                 course.log == null ? null : logAnswer(course, settings, had, read),
                 years,
-                tooHot(course, read),
+                tooHot(course, most == null ? null : most.late(), read),
                 WarmAfter.of(question, dates, summer, read),
                 read.read(),
                 print.digits());
@@ -262,12 +266,15 @@ public final class WarmService {
     }
 
     private static WarmAnswer.@Nullable HoldAnswer hold(
-            WarmQuestion.@Nullable Hold hold, Course course, WarmthSettings settings, TwoSums had, Holding holding) {
-        if (hold == null) {
+            WarmQuestion question, LocalDate start, WarmthSettings settings, TwoSums had, Holding holding) {
+        WarmQuestion.Hold hold = question.hold();
+        Double celsius = WarmWords.steadyC(question);
+        if (hold == null || celsius == null) {
             return null;
         }
-        Warming warming = course.warmings.get(0);
-        int days = (int) ChronoUnit.DAYS.between(course.start, hold.from());
+        // The hour of the day is not told, so the cells may have had almost a day more.
+        Warming warming = Warming.steady(celsius);
+        int days = (int) ChronoUnit.DAYS.between(start, hold.from());
         Stage least = Stage.slowest(settings, sum(warming.gatheredBy(settings, days), had));
         Stage most = Stage.quickest(settings, sum(warming.gatheredBy(settings, days + 1), had));
         Holding.Verdict verdict = Holding.worse(
@@ -298,14 +305,27 @@ public final class WarmService {
         return new TwoSums(one.lowBase() + other.lowBase(), one.highBase() + other.highBase());
     }
 
-    private static double tooHot(Course course, ReadLog read) {
+    /** Hours too hot until most bees are out; of a log those of its readings, which an hour's mean would smooth. */
+    private static double tooHot(Course course, @Nullable LocalDate mostOut, ReadLog read) {
         if (course.hours.isEmpty()) {
             return 0;
         }
         double limit = read.value("heat_watch_c");
+        if (course.log != null) {
+            LoggedTemperatures readings = course.log.readings();
+            long hot = readings.readings().stream()
+                    .filter(reading -> reading.celsius() > limit)
+                    .count();
+            return readings.usualStepHours() * hot;
+        }
+        long hours =
+                mostOut == null ? Long.MAX_VALUE : DAY_HOURS * (ChronoUnit.DAYS.between(course.start, mostOut) + 1);
         double hot = 0;
-        for (double[] hours : course.hours) {
-            hot += Arrays.stream(hours).filter(celsius -> celsius > limit).count();
+        for (double[] run : course.hours) {
+            hot += Arrays.stream(run)
+                    .limit(hours)
+                    .filter(celsius -> celsius > limit)
+                    .count();
         }
         return hot / course.hours.size();
     }

@@ -87,6 +87,13 @@ public final class WarmWords {
                             + celsius(words, heated(answer, "wood_excess_c"), 0)
                             + " in wood. Measure among the cells, not in the air, and let air through."));
         }
+        boolean warmed = !(answer.question().before() instanceof WarmQuestion.Fresh);
+        if (warmed && answer.start().equals(answer.date(Milestone.FIRST_MALE).early())) {
+            cautions.add(new Caution(
+                    "already-out",
+                    "By the warmth they have had, the first bees may be out in the box: keep it closed, dark and cool, and"
+                            + " open it among the nests."));
+        }
         Double stored = answer.question().storedDays();
         if (stored != null && stored < answer.value("store_even_days")) {
             cautions.add(new Caution(
@@ -123,10 +130,15 @@ public final class WarmWords {
 
     /** What may be held, at which temperature, how long, and what it costs. */
     public static List<String> holding(WarmAnswer answer, Wording words) {
+        if (!isIndoors(answer.question())) {
+            return List.of(
+                    "Outdoors a cool spell slows them by itself: leave them where they are. Once they have been out in"
+                            + " the warmth they do not go back into the cold store.");
+        }
         DateBand eyes = answer.date(Milestone.COLOURED_EYES);
         DateBand white = answer.date(Milestone.WHITE_PUPAE);
         List<String> lines = new ArrayList<>();
-        lines.add("If the weather turns bad, wait until the pupae have coloured eyes (about " + band(words, eyes)
+        lines.add("To wait for better weather, go on until the pupae have coloured eyes (about " + band(words, eyes)
                 + "; open one cell and look). From then until the first bees come out they bear "
                 + celsius(words, answer.value("hold_mild_low_c"), 0) + " to "
                 + celsius(words, answer.value("hold_mild_high_c"), 0) + " for "
@@ -172,6 +184,13 @@ public final class WarmWords {
         };
     }
 
+    /** Degrees north, as far as told. */
+    static @Nullable Double latitude(WarmQuestion question) {
+        return question.warmth() instanceof WarmQuestion.Outdoors outdoors
+                ? Double.valueOf(outdoors.latitudeDeg())
+                : question.latitudeDeg();
+    }
+
     /** One stage, or two between which it lies. */
     public static String stages(Stage least, Stage most) {
         return least == most ? least.words() : least.words() + " or " + most.words();
@@ -193,7 +212,8 @@ public final class WarmWords {
                 + (reopening == null ? "its fourth week" : words.date(reopening))
                 + " on: of the early brood " + Wording.share(after.secondLow(), 0) + " to "
                 + Wording.share(after.secondHigh(), 0)
-                + ", fewer in the north. A plug chewed open is a bee, many pinholes are parasitoids. Keep spare clean"
+                + (latitude(answer.question()) == null ? ", few in the north, more in the south" : "")
+                + ". A plug chewed open is a bee, many pinholes are parasitoids. Keep spare clean"
                 + " tunnels ready, and neither bag nor chill nests before that is over.");
         lines.add("The last cells need " + days(words, after.daysToPrepupa().get(0)) + " at " + celsius(words, 25, 0)
                 + " or " + days(words, after.daysToPrepupa().get(1)) + " at " + celsius(words, 20, 0)

@@ -146,6 +146,85 @@ class WarmCommandTest {
                 .contains("in 4 of 4 summers");
     }
 
+    /** The same weather half a year later, south of the equator, gives the same dates half a year later. */
+    @Test
+    void southOfTheEquatorTheYearIsTurned() throws IOException {
+        List<String> rows = new ArrayList<>();
+        for (String row : Files.readAllLines(Path.of(WEATHER))) {
+            int comma = row.indexOf(',');
+            rows.add(
+                    row.startsWith("date")
+                            ? row
+                            : LocalDate.parse(row.substring(0, comma)).plusDays(184) + row.substring(comma));
+        }
+        Path south = folder.resolve("south.csv");
+        Files.write(south, rows);
+
+        JsonNode north = json("--weather", WEATHER, "--lat", "40.78", "--out", "2014-05-15");
+        JsonNode turned = json("--weather", south.toString(), "--lat", "-40.78", "--out", "2014-11-15");
+
+        assertThat(turned.at("/summers/last_useful").asString()).isEqualTo("2015-02-01");
+        for (String milestone : List.of("first_male", "first_female", "half_females", "most_out")) {
+            for (String bound : List.of("early", "late")) {
+                LocalDate half = date(north, milestone, bound).plusDays(184);
+                assertThat(date(turned, milestone, bound)).isBetween(half.minusDays(2), half.plusDays(2));
+            }
+        }
+    }
+
+    /** Days of the summer asked for are used before those of past years: what lies in them is the same in every run. */
+    @Test
+    void daysOfTheSummerItselfComeFirst() throws IOException {
+        List<String> rows = Files.readAllLines(Path.of(WEATHER)).stream()
+                .filter(row -> row.compareTo("2015-07-11") < 0 || row.startsWith("date"))
+                .toList();
+        Path part = folder.resolve("part.csv");
+        Files.write(part, rows);
+
+        JsonNode known = json("--weather", part.toString(), "--lat", "40.78", "--out", "2015-05-15");
+        JsonNode whole = json("--weather", WEATHER, "--lat", "40.78", "--out", "2015-05-15");
+
+        assertThat(known.at("/summers/count").asInt()).isEqualTo(3);
+        assertThat(known.at("/summers/own_days").asInt()).isEqualTo(57);
+        assertThat(date(known, "first_male", "late")).isBefore(LocalDate.parse("2015-07-08"));
+        assertThat(known.get("first_male")).isEqualTo(whole.get("first_male"));
+        assertThat(date(known, "most_out", "late")).isAfter(LocalDate.parse("2015-07-11"));
+        assertThat(known.get("most_out")).isNotEqualTo(whole.get("most_out"));
+    }
+
+    /** A single hot reading counts though the mean of its hour is cooler. */
+    @Test
+    void hotReadingsAreTold() throws IOException {
+        Path file = log("2026-06-01T00:00", 100, 29.4);
+        Files.writeString(file, Files.readString(file).replace("2026-06-02T10:00,29.4", "2026-06-02T10:00,38"));
+        JsonNode answer = json("--log", file.toString());
+
+        assertThat(answer.get("too_hot_hours").asDouble()).isEqualTo(1);
+        assertThat(answer.at("/cautions/0/id").asString()).isEqualTo("heat");
+    }
+
+    @Test
+    void boughtTooFarOnTheyMayBeOut() {
+        JsonNode answer = json("--at-c", "29.4", "--start", "2026-06-01", "--days-warmed", "25");
+
+        assertThat(answer.get("cautions")
+                        .valueStream()
+                        .map(caution -> caution.get("id").asString()))
+                .contains("already-out");
+        assertThat(json("--at-c", "29.4", "--start", "2026-06-01")
+                        .get("cautions")
+                        .valueStream()
+                        .map(caution -> caution.get("id").asString()))
+                .doesNotContain("already-out");
+    }
+
+    /** The clock of the tests stands in March 2015. */
+    @Test
+    void aDayThatIsPastIsSaid() {
+        assertThat(text("--at-c", "29.4", "--ready-by", "2015-03-20")).contains("That is past. --start 2015-03-10");
+        assertThat(text("--at-c", "29.4", "--ready-by", "2015-06-20")).doesNotContain("That is past");
+    }
+
     @Test
     void putOutTooLateTheyMissTheSummer() {
         Run run = run("--weather", WEATHER, "--lat", "40.78", "--out", "2016-07-20", "--json");
