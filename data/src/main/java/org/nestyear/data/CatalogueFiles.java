@@ -88,6 +88,15 @@ public final class CatalogueFiles {
         return single("spring_index");
     }
 
+    /**
+     * A table of the small calculators: {@code counting}, {@code hygiene} and the like, or of all mason bees.
+     *
+     * @throws IllegalStateException if there is no such table or it is broken, which is a defect of the program
+     */
+    public static ParameterTable sums(String name) {
+        return single(name);
+    }
+
     private static ParameterTable single(String name) {
         StringBuilder read = new StringBuilder();
         return table(name, sources(read), new LinkedHashMap<>(), read);

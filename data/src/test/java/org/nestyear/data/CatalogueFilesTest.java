@@ -34,7 +34,13 @@ class CatalogueFilesTest {
             "1/h",
             "°F",
             "°F·h",
-            "1/(°F·h)");
+            "1/(°F·h)",
+            "%",
+            "ppm",
+            "min",
+            "months",
+            "m²",
+            "1/ha");
     private static final Set<String> PLACEHOLDERS = Set.of("tbd", "xxx", "some", "unknown", "?");
 
     private final Catalogue catalogue = CatalogueFiles.load();
@@ -80,6 +86,24 @@ class CatalogueFilesTest {
                 assertThat(row.locator()).as(row.id()).isNotBlank().isNotIn(PLACEHOLDERS);
                 if (row.basis() == Basis.ASSUMED) {
                     assertThat(row.high()).as(row.id()).isGreaterThan(row.low());
+                }
+            }
+        }
+    }
+
+    @Test
+    void tablesOfSmallSumsHaveCompleteRows() {
+        for (String name : List.of("counting", "hygiene", "mud", "reach", "stocking")) {
+            assertThat(CatalogueFiles.sums(name).rows()).as(name).isNotEmpty();
+            for (Parameter row : CatalogueFiles.sums(name).rows()) {
+                assertThat(row.unit()).as(row.id()).isIn(UNITS);
+                assertThat(row.locator()).as(row.id()).isNotBlank().isNotIn(PLACEHOLDERS);
+                assertThat(row.source().citation()).as(row.id()).hasSizeGreaterThan(10);
+                if (row.basis() == Basis.ASSUMED && !row.locator().equals("practice rules")) {
+                    assertThat(row.high()).as(row.id()).isGreaterThan(row.low());
+                }
+                if (row.isBorrowed()) {
+                    assertThat(catalogue.find(row.borrowedFrom())).as(row.id()).isPresent();
                 }
             }
         }

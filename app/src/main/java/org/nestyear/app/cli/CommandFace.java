@@ -37,7 +37,18 @@ public final class CommandFace {
                 .addSubcommand(new BloomCommand(surroundings))
                 .addSubcommand(new EmergeCommand(surroundings))
                 .addSubcommand(new SunCommand(surroundings))
+                .addSubcommand(new DegreeDaysCommand(surroundings))
+                .addSubcommand(new ChillCommand(surroundings))
                 .addSubcommand(new WarmCommand(surroundings))
+                .addSubcommand(new WinterCommand(surroundings))
+                .addSubcommand(new IntervalCommand(surroundings))
+                .addSubcommand(new SampleCommand(surroundings))
+                .addSubcommand(new RinseCommand(surroundings))
+                .addSubcommand(new MudCommand(surroundings))
+                .addSubcommand(new RangeCommand(surroundings))
+                .addSubcommand(new TrendCommand(surroundings))
+                .addSubcommand(new TunnelsCommand(surroundings))
+                .addSubcommand(new OrchardCommand(surroundings))
                 .addSubcommand(new ServeCommand(surroundings, server));
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));

@@ -3,11 +3,7 @@ package org.nestyear.app.service;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import org.nestyear.core.leafcutter.WarmthSettings;
-import org.nestyear.core.weather.LogGap;
 import org.nestyear.core.weather.LoggedTemperatures;
-import org.nestyear.data.DataFault;
-import org.nestyear.data.TemperatureLogCsv;
-import org.nestyear.data.TextSource;
 
 /**
  * A log of warmed cells, and what is taken for the time after it.
@@ -27,24 +23,7 @@ record WarmLog(LoggedTemperatures readings, @Nullable Double thenC) {
      * @throws Refusal if the file is wrong or has a gap of more than a day
      */
     static WarmLog read(WarmQuestion.Logged logged, WarmthSettings settings) {
-        LoggedTemperatures readings;
-        try {
-            readings = TemperatureLogCsv.read(TextSource.ofFile(logged.file()));
-        } catch (DataFault fault) {
-            throw Refusal.of(fault);
-        }
-        for (LogGap gap : readings.gaps()) {
-            if (gap.hours() > LONGEST_GAP_HOURS) {
-                throw new Refusal(
-                        Refusal.Kind.NO_ANSWER,
-                        "NY-LOG-GAP",
-                        logged.file().toString(),
-                        "Between " + gap.from() + " and " + gap.to() + " the log has no reading for "
-                                + Wording.number(gap.hours(), 0)
-                                + " hours, and what the bees met in a gap of more than a day is not guessed.",
-                        "Maybe fill in readings of another thermometer in the same place.");
-            }
-        }
+        LoggedTemperatures readings = TemperatureLog.read(logged.file(), LONGEST_GAP_HOURS);
         double[] hours = readings.hourlyC();
         Double then = logged.thenC();
         if (then == null && hours.length > 0) {

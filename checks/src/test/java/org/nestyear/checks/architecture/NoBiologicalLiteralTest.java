@@ -34,10 +34,15 @@ class NoBiologicalLiteralTest {
                 "season",
                 "winter",
                 "bloom",
+                "count",
+                "hygiene",
                 "emergence",
                 "flight",
                 "leafcutter",
                 "nesting",
+                "outlook",
+                "reach",
+                "stocking",
                 "release",
                 "advice",
                 "plan"
@@ -51,7 +56,7 @@ class NoBiologicalLiteralTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"sun", "weather"})
+    @ValueSource(strings = {"mud", "sun", "weather"})
     void physicsNamesTheSourceOfEveryConstant(String name) {
         check(
                 name,

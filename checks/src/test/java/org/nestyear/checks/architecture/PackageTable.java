@@ -18,6 +18,11 @@ final class PackageTable {
             with(SEASON, "core.winter", "core.bloom", "core.emergence", "core.flight");
     private static final Set<String> RELEASE = with(STAGES, "core.nesting", "core.release");
     private static final Set<String> PLAN = with(RELEASE, "core.advice", "core.plan");
+    /** The small calculators. */
+    private static final Set<String> SUMS = Set.of(
+            "core.count", "core.hygiene", "core.leafcutter", "core.mud", "core.outlook", "core.reach", "core.stocking");
+
+    private static final Set<String> FACED = with(PLAN, SUMS.toArray(String[]::new));
     private static final Set<String> FILES = Set.of("data", "records");
 
     static final List<Row> ROWS = List.of(
@@ -47,11 +52,31 @@ final class PackageTable {
                     "core.release",
                     with(STAGES, "core.nesting"),
                     "the search over dates runs the stages, it gives no advice"),
-            row("core.advice", RELEASE, "findings and jobs are read off results; results must not depend on them"),
+            row(
+                    "core.advice",
+                    with(RELEASE, "core.leafcutter"),
+                    "findings and jobs are read off results; results must not depend on them"),
             row(
                     "core.plan",
                     with(RELEASE, "core.advice"),
                     "the plan is the top of the core and nothing in core sees it"),
+            row(
+                            "core.count",
+                            Set.of("core.source"),
+                            "what a sample tells is arithmetic on counts, whatever was counted")
+                    .jars("org.hipparchus"),
+            row(
+                    "core.hygiene",
+                    Set.of("core.source"),
+                    "how strong a rinse is depends on a bottle and a bucket, not on a season"),
+            row("core.mud", Set.of(), "soil and water follow physics and a definition, whoever digs them"),
+            row("core.reach", Set.of("core.source"), "how far a bee flies depends on its size alone"),
+            row("core.outlook", Set.of("core.source", "core.stats"), "years of counts have no weather in them")
+                    .jars("org.hipparchus"),
+            row(
+                    "core.stocking",
+                    with(STAGES, "core.nesting"),
+                    "how many bees and tunnels is read off the numbers of nesting, not off a plan"),
             row("data", SEASON, "files hold what goes in; reading them must not need the model's answers")
                     .jars("de.siegmar.fastcsv", "org.tomlj", "tools.jackson", "com.fasterxml.jackson.annotation")
                     .withWholeJdk(),
@@ -59,16 +84,10 @@ final class PackageTable {
                     .jars("org.springframework.jdbc", "org.springframework.dao", "org.springframework.transaction")
                     .jars("org.flywaydb", "org.sqlite", "org.postgresql", "com.zaxxer.hikari", "tools.jackson")
                     .withWholeJdk(),
-            row(
-                            "app.service",
-                            with(PLAN, "core.leafcutter", "data", "records"),
-                            "the one use-case layer: every face asks here")
+            row("app.service", with(FACED, "data", "records"), "the one use-case layer: every face asks here")
                     .jars("org.springframework.transaction", "org.springframework.dao", "org.slf4j")
                     .withWholeJdk(),
-            row(
-                            "app.cli",
-                            with(PLAN, "core.leafcutter", "app.service"),
-                            "a face: asks the service, never files or tables")
+            row("app.cli", with(FACED, "app.service"), "a face: asks the service, never files or tables")
                     .jars("picocli", "tools.jackson")
                     .withWholeJdk(),
             row("app.picture", PLAN, "draws values as text; the same drawing serves page and paper"),
