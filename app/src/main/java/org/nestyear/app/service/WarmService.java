@@ -131,7 +131,9 @@ public final class WarmService {
                             + Wording.number(settings.steadyHighC(), 0) + " °C ("
                             + Wording.number(settings.steadyLowC() * 9 / 5 + 32, 0) + " to "
                             + Wording.number(settings.steadyHighC() * 9 / 5 + 32, 0) + " °F), because "
-                            + (cold ? "colder bees come out late, few, or not at all." : "hotter bees die."),
+                            + (cold
+                                    ? "colder bees come out late, few, or not at all."
+                                    : "in greater heat the count goes wrong and few come out."),
                     "Maybe keep them at " + Wording.number(read.value("calendar_c"), 1)
                             + " °C, for which the days are known best.");
         }

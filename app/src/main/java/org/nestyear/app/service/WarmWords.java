@@ -75,7 +75,7 @@ public final class WarmWords {
                             Wording.number(answer.tooHotHours(), 0) + " hours "
                                     + (answer.years() == null ? "of the log" : "of a mean summer") + " are above "
                                     + celsius(words, answer.value("heat_watch_c"), 0)
-                                    + ", at which bees die in their cells: shade them, air them, and measure among the cells."));
+                                    + ", and in steady heat like that no bee came out: shade them, air them, and measure among the cells."));
         }
         if (isIndoors(answer.question())) {
             cautions.add(new Caution(
@@ -132,8 +132,8 @@ public final class WarmWords {
     public static List<String> holding(WarmAnswer answer, Wording words) {
         if (!isIndoors(answer.question())) {
             return List.of(
-                    "Outdoors a cool spell slows them by itself: leave them where they are. Once they have been out in"
-                            + " the warmth they do not go back into the cold store.");
+                    "Outdoors a cool spell slows them by itself: leave them where they are. Cells that have begun are"
+                            + " not put back into the cold: that was tried only at later stages, indoors.");
         }
         DateBand eyes = answer.date(Milestone.COLOURED_EYES);
         DateBand white = answer.date(Milestone.WHITE_PUPAE);
@@ -200,8 +200,13 @@ public final class WarmWords {
     public static List<String> afterwards(WarmAnswer answer, Wording words) {
         WarmAnswer.After after = answer.after();
         List<String> lines = new ArrayList<>();
-        lines.add("Have the nests in their place before the first males, and put the bees out when the days reach "
-                + celsius(words, answer.value("release_air_c"), 0) + ".");
+        String air = celsius(words, answer.value("release_air_c"), 0);
+        lines.add(
+                isIndoors(answer.question())
+                        ? "Have the nests in their place before the first males, and put the bees out when the days reach "
+                                + air + "."
+                        : "Have the nests in their place before the first males; they fly on days that reach " + air
+                                + ".");
         lines.add(
                 "Nesting: about " + band(words, after.nesting()) + ". A female matures for a week and then nests about "
                         + days(words, after.nestingDays()) + " on average; in cages females lived "

@@ -289,7 +289,7 @@ class WarmCommandTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             --at-c 19.9 --start 2026-06-01 | --at-c is 19.9 °C; steady warming is answered from 20 to 34 °C (68 to 93 °F), because colder bees come out late, few, or not at all. [NY-WARM-RANGE]
-            --at-c 34.1 --start 2026-06-01 | --at-c is 34.1 °C; steady warming is answered from 20 to 34 °C (68 to 93 °F), because hotter bees die. [NY-WARM-RANGE]
+            --at-c 34.1 --start 2026-06-01 | --at-c is 34.1 °C; steady warming is answered from 20 to 34 °C (68 to 93 °F), because in greater heat the count goes wrong and few come out. [NY-WARM-RANGE]
             --at-c 29 --ready-by 2026-06-01 --days-warmed 3 --warmed-at-c 10 | --warmed-at-c is 10.0 °C
             """)
     void steadyWarmingHasItsLimits(String arguments, String message) {
