@@ -52,6 +52,25 @@ public final class CatalogueFiles {
     }
 
     /**
+     * The leafcutter bees, which are warmed and not planned.
+     *
+     * @throws IllegalStateException if a table is broken, which is a defect of the program
+     */
+    public static Catalogue leafcutters() {
+        StringBuilder everything = new StringBuilder();
+        Map<String, Source> sources = sources(everything);
+        Map<String, ParameterTable> tables = new LinkedHashMap<>();
+        List<Species> species = new ArrayList<>();
+        for (NamedCsvRecord row : rows("leafcutters.csv", everything)) {
+            species.add(new Species(
+                    row.getField("latin_name"),
+                    row.getField("common_name"),
+                    table(row.getField("table"), sources, tables, everything)));
+        }
+        return new Catalogue(species, digest(everything));
+    }
+
+    /**
      * The constants of the published bloom models, and the limits within which a model is fitted to a keeper's dates.
      *
      * @throws IllegalStateException if the table is broken, which is a defect of the program

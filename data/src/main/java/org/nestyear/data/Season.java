@@ -41,6 +41,8 @@ public record Season(
                         ? "\"" + given + "\" is a leafcutter bee, and this version plans mason bees only"
                         : "\"" + given + "\" is not a species of the catalogue",
                 "one of " + String.join(", ", known),
-                nearest == null ? "" : "\"" + nearest + "\" was meant");
+                leafcutter
+                        ? "the command warm was meant: it tells when to warm leafcutters and when they come out"
+                        : nearest == null ? "" : "\"" + nearest + "\" was meant");
     }
 }

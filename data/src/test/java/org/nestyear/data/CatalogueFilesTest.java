@@ -61,6 +61,22 @@ class CatalogueFilesTest {
     }
 
     @Test
+    void leafcuttersHaveCompleteRows() {
+        assertThat(CatalogueFiles.leafcutters().names()).containsExactly("Megachile rotundata");
+        for (Species species : CatalogueFiles.leafcutters().species()) {
+            assertThat(species.parameters().rows()).hasSizeGreaterThan(60);
+            for (Parameter row : species.parameters().rows()) {
+                assertThat(row.unit()).as(row.id()).isIn(UNITS);
+                assertThat(row.locator()).as(row.id()).isNotBlank().isNotIn(PLACEHOLDERS);
+                assertThat(row.source().citation()).as(row.id()).hasSizeGreaterThan(10);
+                if (row.basis() == Basis.ASSUMED) {
+                    assertThat(row.high()).as(row.id()).isGreaterThan(row.low());
+                }
+            }
+        }
+    }
+
+    @Test
     void bloomTablesHaveCompleteRows() {
         assertThat(CatalogueFiles.bloomModels().rows()).hasSizeGreaterThan(30);
         assertThat(CatalogueFiles.springIndex().rows()).hasSize(12 + 3 * 7);

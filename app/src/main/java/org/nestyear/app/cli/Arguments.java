@@ -13,6 +13,9 @@ import org.nestyear.app.service.Spelling;
 
 /** Reads the values of options; each refusal names the option, what stands there and what was expected. */
 final class Arguments {
+    /** Up to this a bare number that is too high for °C is probably °F. */
+    private static final double HOTTEST_F = 130;
+
     private Arguments() {}
 
     /** A number within its limits. */
@@ -50,6 +53,11 @@ final class Arguments {
         double value = parsed(unit ? text.substring(0, text.length() - 1).replace("°", "") : text);
         if (!Double.isFinite(value)) {
             throw Refusal.usage(option + " is \"" + text + "\"; expected " + expected + ".", "");
+        }
+        if (!unit && value > high && value <= HOTTEST_F) {
+            throw Refusal.usage(
+                    option + " is " + text + "; expected " + expected + ".",
+                    "Maybe this is Fahrenheit: write " + text.strip() + "F.");
         }
         return within(option, text, last.equals("F") ? (value - 32) * 5 / 9 : value, low, high, expected);
     }

@@ -2,17 +2,15 @@ package org.nestyear.app.cli;
 
 import java.time.LocalDate;
 import java.util.OptionalDouble;
-import org.jspecify.annotations.Nullable;
 import org.nestyear.app.service.PlanAnswer;
 import org.nestyear.app.service.Version;
 import org.nestyear.app.service.Wording;
-import org.nestyear.core.advice.Finding;
 import org.nestyear.core.advice.Job;
-import org.nestyear.core.advice.Phrase;
 import org.nestyear.core.bloom.PastBloom;
 import org.nestyear.core.bloom.fit.BloomKind;
 import org.nestyear.core.plan.Plan;
 import org.nestyear.core.release.Alternative;
+import org.nestyear.core.release.BestPair;
 import org.nestyear.core.release.CurvePoint;
 import org.nestyear.core.release.DateRange;
 import org.nestyear.core.release.Edge;
@@ -48,7 +46,7 @@ final class PlanJson {
             json.object("outlook", outlook -> outlook(outlook, plan.outlook()));
             json.objects("past_bloom", plan.pastBlooms(), PlanJson::pastBloom);
             json.objects("jobs", plan.jobs(), writer::job);
-            json.objects("findings", plan.findings(), writer::finding);
+            json.objects("findings", plan.findings(), (each, finding) -> FindingPrint.json(each, finding, words));
             json.whole("real_years", plan.realYears());
             json.whole("members", plan.members());
             BasisJson.write(json, plan.basis());
@@ -80,6 +78,16 @@ final class PlanJson {
         json.text("split_reason", release.splitReason());
         json.number("split_gain_share", release.splitGain());
         json.number("split_gain_bad_years_share", release.splitGainInBadYears());
+        BestPair pair = release.bestPair();
+        if (pair != null) {
+            json.object("best_pair", each -> {
+                each.whole("tried", pair.tried());
+                each.date("first", pair.first());
+                each.date("second", pair.second());
+                each.number("first_share", pair.share());
+                each.number("gain_share", pair.gain());
+            });
+        }
         json.object("parameter_draws", draws -> {
             draws.whole("draws", release.agreement().draws());
             draws.whole("best_in_window", release.agreement().inWindow());
@@ -153,6 +161,7 @@ final class PlanJson {
         range(json, "half_females", outlook.halfFemales());
         range(json, "most_females", outlook.mostFemales());
         range(json, "target_bloom", outlook.targetBloom());
+        range(json, "target_bloom_end", outlook.targetBloomEnd());
         range(json, "last_nesting", outlook.lastNesting());
         json.number("cells", outlook.cells());
         json.object("daughters", daughters -> {
@@ -195,23 +204,8 @@ final class PlanJson {
         json.date("to", job.to());
         json.text("number", words.phrase(job.number()));
         json.text("reason", words.phrase(job.reason()));
-        json.text("caution", phrase(job.caution()));
+        json.text("caution", job.caution() == null ? null : words.phrase(job.caution()));
         json.texts("why", job.why().stream().map(words::phrase).toList());
         BasisJson.writeIds(json, job.basis());
-    }
-
-    private void finding(JsonText json, Finding finding) {
-        json.text("id", finding.id());
-        json.text("level", finding.level().word());
-        json.text("what", words.phrase(finding.what()));
-        json.text("observed", phrase(finding.observed()));
-        json.text("limit", phrase(finding.limit()));
-        json.text("action", words.phrase(finding.action()));
-        json.text("caution", phrase(finding.caution()));
-        BasisJson.writeIds(json, finding.basis());
-    }
-
-    private @Nullable String phrase(@Nullable Phrase phrase) {
-        return phrase == null ? null : words.phrase(phrase);
     }
 }

@@ -197,17 +197,7 @@ final class PlanText {
         }
         page.heading("FINDINGS");
         for (Finding finding : plan.findings()) {
-            StringBuilder text = new StringBuilder();
-            text.append(finding.level().word()).append(": ").append(words.phrase(finding.what()));
-            if (finding.observed() != null) {
-                text.append(" Found: ").append(words.phrase(finding.observed()));
-                text.append(finding.limit() == null ? "." : ", against " + words.phrase(finding.limit()) + ".");
-            }
-            page.hanging(0, INDENT, text.toString());
-            page.paragraph(INDENT, words.phrase(finding.action()));
-            if (finding.caution() != null) {
-                page.paragraph(INDENT, "Caution: " + words.phrase(finding.caution()));
-            }
+            FindingPrint.text(page, finding, words);
         }
     }
 

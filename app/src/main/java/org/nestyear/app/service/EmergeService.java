@@ -17,6 +17,8 @@ import org.nestyear.data.NearestWord;
 public final class EmergeService {
     /** Bees along each axis of the grid; numerical, enough for a printed quantile. */
     private static final int GRID = 51;
+    /** Days of weather after putting out that are read at most; numerical. */
+    private static final int LONGEST_SEASON_DAYS = 200;
     /** Longest stay under one temperature; numerical. */
     private static final int LONGEST_DAYS = 400;
 
@@ -54,14 +56,16 @@ public final class EmergeService {
         print.add(question.species().latinName());
         print.add(question.chillDays());
         print.add(question.chillC());
-        OutdoorHours hours = null;
+        WeatherSpan days = null;
+        double[] hours = null;
         if (question.then() instanceof EmergeQuestion.Steady steady) {
             refuseCold(steady.celsius(), female, male);
             print.add(steady);
         } else if (question.then() instanceof EmergeQuestion.Weather weather) {
-            hours = OutdoorHours.read(weather);
+            days = WeatherSpan.from(weather.file(), weather.out(), weather.out().plusDays(LONGEST_SEASON_DAYS - 1L));
+            hours = days.hoursC(weather.latitudeDeg());
             print.add(weather.out());
-            print.add(Arrays.toString(hours.celsius()));
+            print.add(Arrays.toString(hours));
         }
         boolean cold = question.chillC() < read.value("chill_limit_c");
         ColdRecord record = new ColdRecord(read);
@@ -70,8 +74,8 @@ public final class EmergeService {
                 question,
                 sex(question, female, hours, record.shareNotOut(Sex.FEMALE, chill)),
                 sex(question, male, hours, record.shareNotOut(Sex.MALE, chill)),
-                hours == null ? null : hours.lastDay(),
-                hours == null ? 0 : hours.filledDays(),
+                days == null ? null : days.last(),
+                days == null ? 0 : days.filledDays(),
                 read.read(),
                 print.digits());
     }
@@ -90,9 +94,9 @@ public final class EmergeService {
     }
 
     private static EmergeAnswer.OneSex sex(
-            EmergeQuestion question, EmergenceSettings settings, @Nullable OutdoorHours hours, double notEmerging) {
+            EmergeQuestion question, EmergenceSettings settings, double @Nullable [] hours, double notEmerging) {
         ThermalSums sums = hours != null
-                ? ThermalSums.ofHours(settings, hours.celsius())
+                ? ThermalSums.ofHours(settings, hours)
                 : ThermalSums.constant(settings, steady(question).celsius(), LONGEST_DAYS);
         Storage storage = Storage.cold(settings, question.chillC(), question.chillDays(), 0);
         double[] times = new EmergenceClock(settings, GRID).times(sums, storage).clone();

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Objects;
 import org.nestyear.core.plan.Plan;
 import org.nestyear.core.plan.Planner;
+import org.nestyear.core.release.InOrder;
 import org.nestyear.core.release.NoAnswerException;
 import org.nestyear.core.season.Batch;
 import org.nestyear.core.season.SeasonInputs;
@@ -32,7 +33,8 @@ public final class PlanService {
 
     /** Plans with the catalogue and the model that come with the program. */
     public static PlanService standard() {
-        return new PlanService(catalogue(), Planner::plan);
+        InOrder allCores = new AllCores();
+        return new PlanService(catalogue(), (inputs, species) -> Planner.plan(inputs, species, allCores));
     }
 
     /** The catalogue that comes with the program. */

@@ -13,9 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.nestyear.core.plan.Planner;
 import org.nestyear.core.season.Goal;
-import org.nestyear.data.CatalogueFiles;
 import org.nestyear.data.TextSource;
 import org.nestyear.records.Database;
 import org.nestyear.records.SeasonShelf;
@@ -52,7 +50,7 @@ public final class SeasonDesk {
     public static SeasonDesk at(Path folder, Clock clock) {
         try {
             SeasonShelf shelf = new SeasonShelf(Database.open(folder), clock);
-            return new SeasonDesk(shelf, new PlanService(CatalogueFiles.load(), Planner::plan), clock);
+            return new SeasonDesk(shelf, PlanService.standard(), clock);
         } catch (UnreadableRecordsException e) {
             throw refusal("NY-RECORDS", e.getMessage() + ".");
         }

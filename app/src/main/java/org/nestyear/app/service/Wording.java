@@ -129,9 +129,15 @@ public final class Wording {
             case LITRE -> us ? quarts(value, decimals) : number(value, decimals) + " l";
             case DAY -> counted(value, decimals, "day");
             case HOUR -> counted(value, decimals, "hour");
+            case DEGREE_DAY -> degrees(value, decimals) + "-days";
+            case DEGREE_HOUR -> degrees(value, decimals) + "-hours";
             case COUNT, NUMBER -> number(value, decimals);
             case SHARE -> share(value, decimals);
         };
+    }
+
+    private String degrees(double celsius, int decimals) {
+        return units == UnitSystem.US ? number(celsius * 9 / 5, decimals) + " °F" : number(celsius, decimals) + " °C";
     }
 
     private static String inches(double millimetres) {

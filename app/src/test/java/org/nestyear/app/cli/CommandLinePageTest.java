@@ -30,6 +30,16 @@ class CommandLinePageTest {
                 Files.writeString(
                         folder.resolve("my-season/apple-bloom.csv"), "date\n2012-04-18\n2013-04-30\n2014-05-04\n");
             }
+            if (command.contains("incubator.csv")) {
+                Files.writeString(
+                        folder.resolve("my-season/incubator.csv"),
+                        "time,temp_c\n2026-06-01 08:00,29.1\n2026-06-01 09:00,29.6\n2026-06-01 10:00,29.4\n");
+            }
+            if (command.contains("store.csv")) {
+                Files.writeString(
+                        folder.resolve("my-season/store.csv"),
+                        "time,temp_c\n2025-12-01 08:00,3.1\n2025-12-01 20:00,2.9\n2025-12-02 20:00,3.4\n");
+            }
             if (command.contains("counts.csv")) {
                 Files.writeString(
                         folder.resolve("my-season/counts.csv"), "year,count\n2011,40\n2012,55\n2013,48\n2015,90\n");

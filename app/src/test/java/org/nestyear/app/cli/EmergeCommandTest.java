@@ -128,8 +128,9 @@ class EmergeCommandTest {
         assertThat(run.exit()).isEqualTo(3);
         assertThat(run.out()).isEmpty();
         assertThat(run.err())
-                .isEqualTo("nestyear: At 8.0 °C no bee comes out: warmth counts only above 9.2 °C for males and 9.8 °C"
-                        + " for females. [NY-EMERGE-TOO-COLD]\n");
+                .isEqualTo(
+                        "nestyear: At 8.0 °C no bee comes out: warmth counts only above 10.1 °C for males and 11.4 °C"
+                                + " for females. [NY-EMERGE-TOO-COLD]\n");
     }
 
     @ParameterizedTest

@@ -59,6 +59,7 @@ class RefusalTest {
         assertThat(run(2))
                 .contains("leafcutter bee")
                 .contains("mason bees only")
+                .contains("Maybe the command warm was meant")
                 .contains(SEASON + ":");
     }
 

@@ -50,8 +50,10 @@ class UsageTest {
     @Test
     void helpGoesToStandardOutput() {
         assertThat(Run.of("--help").out())
-                .contains("plan", "demo", "check-file", "bloom", "emerge", "sun", "serve", "Exit codes")
-                .contains("interval", "sample", "rinse", "mud", "range", "trend", "tunnels", "orchard");
+                .contains(
+                        "plan", "demo", "check-file", "bloom", "emerge", "sun", "warm", "winter", "serve", "Exit codes")
+                .contains("degree-days", "chill", "interval", "sample", "rinse", "mud", "range", "trend", "tunnels")
+                .contains("orchard");
         assertThat(Run.of("--help").exit()).isZero();
         assertThat(Run.of("plan", "--help").out()).contains("FILE", "--aim", "--json");
         assertThat(Run.of("plan", "--help").exit()).isZero();

@@ -96,6 +96,11 @@ class PageWordsTest {
         Plant plant = new Plant("plum", 10, true, new BloomDates.ThermalTime(MonthDay.of(2, 1), 0, 300, 11));
         BloomSpan span = BloomSpan.of(plant, plan().outlook());
         assertThat(span).isEqualTo(new BloomSpan(middle.minusDays(5), middle, middle.plusDays(5)));
+        BloomSpan untold =
+                BloomSpan.of(new Plant("pear", 10, true, new BloomDates.FromPastDates(null)), plan().outlook());
+        assertThat(untold.middle()).isEqualTo(middle);
+        assertThat(untold.from()).isBefore(middle);
+        assertThat(untold.to()).isAfter(middle);
     }
 
     @Test

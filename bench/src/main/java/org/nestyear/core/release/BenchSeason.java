@@ -36,6 +36,8 @@ final class BenchSeason {
     private static final double RANGE_C = 10;
     private static final double WET_SHARE = 0.3;
 
+    private static final int MALES = 900;
+
     private BenchSeason() {}
 
     /** So many whole years before {@link #TODAY} and the days to it. */
@@ -56,11 +58,16 @@ final class BenchSeason {
 
     /** Bees in the fridge and so many free tunnels. */
     static SeasonInputs inputs(int years, int tunnels) {
+        return inputs(years, tunnels, MALES);
+    }
+
+    /** The same with so many males. */
+    static SeasonInputs inputs(int years, int tunnels, int males) {
         return new SeasonInputs(
                 new Site("Invented", LATITUDE, LONGITUDE, 0, ZoneOffset.UTC, null, List.of()),
                 weather(years),
                 null,
-                List.of(new Batch(BEES.latinName(), "local", 500, 900, Wintered.FRIDGE, 90.0, 4.0)),
+                List.of(new Batch(BEES.latinName(), "local", 500, males, Wintered.FRIDGE, 90.0, 4.0)),
                 List.of(new Nests(NestKind.TUBE, true, 8, 152, tunnels)),
                 List.of(new Plant("cherry", 0, true, new BloomDates.ThermalTime(MonthDay.of(2, 1), 0, 424, 18))),
                 null,

@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.nestyear.core.nesting.NestingResult;
 import org.nestyear.core.nesting.WholeBeeRun;
+import org.nestyear.core.season.Goal;
 import org.nestyear.core.season.SeasonInputs;
 import org.nestyear.core.stats.Draws;
 
@@ -84,5 +85,41 @@ class ReleaseAnswersTest {
         double error = Math.sqrt((squares / runs - mean * mean) / runs);
         assertThat(mean).isCloseTo(member.daughters(0), within(4 * error));
         assertThat(error).isPositive().isLessThan(0.05 * mean);
+    }
+
+    /** The table of all pairs holds what each pair gives when run on its own; few males, so that mating counts. */
+    @Test
+    void theTableOfPairsIsEachPairRunOnItsOwn() {
+        SeasonInputs inputs = BenchSeason.inputs(3, 1_000_000, 6);
+        SeasonSetup setup = BenchSeason.setup(inputs);
+        List<MemberModel> members = setup.members(BenchSeason.settings(inputs), 1);
+        Candidates dates = new Candidates(BenchSeason.TODAY, BenchSeason.TODAY.plusDays(59));
+        Outcomes outcomes = Outcomes.of(members, dates);
+        Outcomes.Scale scale = outcomes.scale(Goal.BOTH);
+        double share = 0.3;
+        TwoReleases table = TwoReleases.of(members, dates, new double[] {share}, outcomes, scale)
+                .get(0);
+        double apart = 0;
+        for (int first = 0; first < 60; first += 7) {
+            for (int second = first; second < 60; second += 5) {
+                double sum = 0;
+                int seasons = 0;
+                for (MemberModel member : members) {
+                    int zero = member.weather().index(dates.first());
+                    member.release(zero + first, zero + second, share);
+                    for (int k = 0; k < member.courses(); k++) {
+                        sum += scale.score(member.daughters(k), member.bloomDays(k));
+                        seasons++;
+                    }
+                }
+                assertThat(table.score(first, second)).isCloseTo(sum / seasons, within(1e-9));
+                double[][] singles = outcomes.scores(Goal.BOTH);
+                double mean = share * Outcomes.mean(singles, first) + (1 - share) * Outcomes.mean(singles, second);
+                apart = Math.max(apart, Math.abs(table.score(first, second) - mean));
+            }
+        }
+        assertThat(apart)
+                .as("with few males a pair is not the mean of its dates")
+                .isGreaterThan(1e-3);
     }
 }

@@ -19,8 +19,8 @@ final class PackageTable {
     private static final Set<String> RELEASE = with(STAGES, "core.nesting", "core.release");
     private static final Set<String> PLAN = with(RELEASE, "core.advice", "core.plan");
     /** The small calculators. */
-    private static final Set<String> SUMS =
-            Set.of("core.count", "core.hygiene", "core.mud", "core.outlook", "core.reach", "core.stocking");
+    private static final Set<String> SUMS = Set.of(
+            "core.count", "core.hygiene", "core.leafcutter", "core.mud", "core.outlook", "core.reach", "core.stocking");
 
     private static final Set<String> FACED = with(PLAN, SUMS.toArray(String[]::new));
     private static final Set<String> FILES = Set.of("data", "records");
@@ -43,12 +43,19 @@ final class PackageTable {
                     .jars("org.hipparchus"),
             row("core.emergence", SEASON, "one stage of the year: reads the season, not the other stages"),
             row("core.flight", SEASON, "one stage of the year: reads the season, not the other stages"),
+            row(
+                    "core.leafcutter",
+                    WORLD,
+                    "leafcutter bees share weather and sources with mason bees, none of their stages"),
             row("core.nesting", STAGES, "nesting joins the stages and must not know how its result is used"),
             row(
                     "core.release",
                     with(STAGES, "core.nesting"),
                     "the search over dates runs the stages, it gives no advice"),
-            row("core.advice", RELEASE, "findings and jobs are read off results; results must not depend on them"),
+            row(
+                    "core.advice",
+                    with(RELEASE, "core.leafcutter"),
+                    "findings and jobs are read off results; results must not depend on them"),
             row(
                     "core.plan",
                     with(RELEASE, "core.advice"),

@@ -25,7 +25,7 @@ import org.nestyear.core.weather.WeatherRecord;
  */
 @Tag("reference")
 class FieldTest {
-    /** Readiness at placing, days at 4 °C: below 145 the counts fit clearly worse (prototype); any value above does. */
+    /** Readiness at placing, days at 4 °C: below 147 the counts fit clearly worse (docs/emergence-fit.md); any value above does. */
     private static final double READINESS = 160;
 
     /**

@@ -113,7 +113,7 @@ class PublishedWinteringTest {
     /**
      * At 7 °C bees of O. cornuta leave in the store, and those of O. lignaria and O. bicornis do not: the first are the
      * earliest bees of all (out in the warm winter of the three-winters data by 4 February at a mean of 11 °C), the gate
-     * of the others lies above 9 °C. Bosch &amp; Kemp 2003 found O. lignaria out before warming only in their warmest and
+     * of the others lies above 10 °C. Bosch &amp; Kemp 2003 found O. lignaria out before warming only in their warmest and
      * longest treatments, which went up to 13 °C.
      */
     @ParameterizedTest

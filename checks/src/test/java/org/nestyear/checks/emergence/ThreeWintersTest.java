@@ -120,7 +120,7 @@ class ThreeWintersTest {
 
     /**
      * The model's twelve means against the observed ones. The goal of the design is a root mean square of 1.5 d over the
-     * twelve, of which our own hours and the refitted needs leave 1.15 d; no single mean may be off by more than 3 d, half
+     * twelve, of which the joint fit leaves 1.07 d; no single mean may be off by more than 3 d, half
      * the smallest spread of a group of females (6.0 d).
      */
     @Test

@@ -129,25 +129,30 @@ final class FitData {
         return HourlyTemperatures.fromDailyRange(weather.first(), min, max, LATITUDE.getOrDefault(place, Double.NaN));
     }
 
-    private void addWinters() {
-        Map<String, double[]> counts = new TreeMap<>();
+    /** Rows of the bees that came out of their cocoons by themselves and alive in the winters. */
+    static List<NamedCsvRecord> wintersBees() {
         try (CsvReader<NamedCsvRecord> rows = CsvReader.builder()
                 .fieldSeparator('\t')
                 .ofNamedCsvRecord(SharedData.file("osmia/moellmann-2025/3_raw_data.tsv"))) {
-            for (NamedCsvRecord row : rows) {
-                if (row.getField("genus").equals("Osmia")
-                        && row.getField("emergence_status").equals("emerged")
-                        && row.getField("emergence_condition").equals("alive")) {
-                    String winter = row.getField("temperature");
-                    int days = hours(winter).length / 24;
-                    int day = (int) SharedData.number(row, "julian_emergence_date") + DAYS_OF_DECEMBER - 1;
-                    counts.computeIfAbsent(
-                                    key(winter, row.getField("species").replace("O. ", "Osmia "), row.getField("sex")),
-                                    k -> new double[days])[day]++;
-                }
-            }
+            return rows.stream()
+                    .filter(row -> row.getField("genus").equals("Osmia")
+                            && row.getField("emergence_status").equals("emerged")
+                            && row.getField("emergence_condition").equals("alive"))
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        }
+    }
+
+    private void addWinters() {
+        Map<String, double[]> counts = new TreeMap<>();
+        for (NamedCsvRecord row : wintersBees()) {
+            String winter = row.getField("temperature");
+            int days = hours(winter).length / 24;
+            int day = (int) SharedData.number(row, "julian_emergence_date") + DAYS_OF_DECEMBER - 1;
+            counts.computeIfAbsent(
+                            key(winter, row.getField("species").replace("O. ", "Osmia "), row.getField("sex")),
+                            k -> new double[days])[day]++;
         }
         for (String species : SPECIES) {
             for (String winter : WINTERS) {

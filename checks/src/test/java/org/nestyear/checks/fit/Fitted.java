@@ -27,7 +27,9 @@ enum Fitted {
     WARMTH_F("warmth need, females", "Osmia bicornis", "gate_need_f", 30),
     WARMTH_M("warmth need, males", "Osmia bicornis", "gate_need_m", 12),
     WARMTH_SPREAD_F("warmth spread, females", "Osmia bicornis", "gate_spread_f", 0.1),
-    WARMTH_SPREAD_M("warmth spread, males", "Osmia bicornis", "gate_spread_m", 0.1);
+    WARMTH_SPREAD_M("warmth spread, males", "Osmia bicornis", "gate_spread_m", 0.1),
+    /** Readiness of the field's cocoons when placed, days at 4 °C; their wintering is not published. No row of its own. */
+    FIELD_READINESS("readiness of the field's cocoons when placed", "", "", 5);
 
     private static final String BICORNIS = "Osmia bicornis";
 
@@ -73,19 +75,30 @@ enum Fitted {
         return values[at()];
     }
 
-    /** What the catalogue holds today. */
-    static double[] catalogue() {
+    /**
+     * What the catalogue holds today.
+     *
+     * @param fieldReadiness which it does not hold
+     */
+    static double[] catalogue(double fieldReadiness) {
         double[] values = new double[values().length];
         for (Fitted f : values()) {
-            values[f.at()] = f == OFFSET
-                    ? table(BICORNIS).value("gate_base_f_c")
-                            - table("Osmia cornuta").value("gate_base_f_c")
-                    : table(f.species).value(f.row);
+            values[f.at()] = switch (f) {
+                case OFFSET ->
+                    table(BICORNIS).value("gate_base_f_c")
+                            - table("Osmia cornuta").value("gate_base_f_c");
+                case FIELD_READINESS -> fieldReadiness;
+                default -> table(f.species).value(f.row);
+            };
         }
         return values;
     }
 
-    /** The catalogue's row of this number; the offset has none. */
+    boolean isInCatalogue() {
+        return !row.isEmpty();
+    }
+
+    /** The catalogue's row of this number, if it {@link #isInCatalogue}. */
     Parameter inCatalogue() {
         return table(species).get(row);
     }

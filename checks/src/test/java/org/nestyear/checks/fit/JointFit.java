@@ -22,10 +22,10 @@ final class JointFit {
     private static final int MOST_TRIES = 2000;
     private static final int MOST_SEARCHES = 6;
     /** A search that gained less, in units of log-likelihood, is the last. */
-    private static final double WORTH_ANOTHER = 0.005;
+    private static final double WORTH_ANOTHER = 0.01;
 
     private static final double FIRST_RADIUS = 0.7;
-    private static final double LAST_RADIUS = 2e-3;
+    private static final double LAST_RADIUS = 5e-3;
     /** The search moves no further than this many standard errors along each direction. */
     private static final double REACH = 8;
     /** Share of a step over which the bend is measured; smaller ones see the surface's roughness. */

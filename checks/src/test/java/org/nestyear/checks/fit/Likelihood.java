@@ -18,9 +18,6 @@ import org.nestyear.core.species.Sex;
  * clock is not exact: 1,200 bees at a site weigh like far fewer.
  */
 final class Likelihood {
-    /** Readiness of the field's cocoons when placed, days at 4 °C; their wintering is not published. */
-    static final double FIELD_READINESS = 160;
-
     /** Share of bees that the clock does not explain, spread evenly over the days: one odd bee must not rule the fit. */
     private static final double ODD = 0.01;
     /** Expected bees below which neighbouring intervals are counted together in χ². */
@@ -71,7 +68,7 @@ final class Likelihood {
     }
 
     /** Share of bees out by the start of each day, for each group that is asked for. */
-    Map<Group, double[]> curves(double[] values, double fieldReadiness, Predicate<Group> wanted) {
+    Map<Group, double[]> curves(double[] values, Predicate<Group> wanted) {
         Map<Group, double[]> curves = new HashMap<>();
         Map<String, ThermalSums> readiness = new HashMap<>();
         EmergenceSettings any = settings(values, FitData.SPECIES.get(0), Sex.FEMALE);
@@ -82,7 +79,8 @@ final class Likelihood {
                 ThermalSums sums = readiness
                         .computeIfAbsent(group.place(), p -> ThermalSums.ofHours(any, hours))
                         .ofOtherSex(any, settings, hours);
-                curves.put(group, ShareOut.byDay(settings, sums, group.isField() ? fieldReadiness : 0));
+                curves.put(
+                        group, ShareOut.byDay(settings, sums, group.isField() ? Fitted.FIELD_READINESS.in(values) : 0));
             }
         }
         return curves;
@@ -106,10 +104,9 @@ final class Likelihood {
     }
 
     /** Log-likelihood of some groups over their dispersion, less the cost of broken constraints. */
-    double of(double[] values, double fieldReadiness, Dispersion dispersion, Predicate<Group> wanted) {
+    double of(double[] values, Dispersion dispersion, Predicate<Group> wanted) {
         double sum = -penalty(values);
-        for (Map.Entry<Group, double[]> entry :
-                curves(values, fieldReadiness, wanted).entrySet()) {
+        for (Map.Entry<Group, double[]> entry : curves(values, wanted).entrySet()) {
             Group group = entry.getKey();
             double[] p = probabilities(group, entry.getValue());
             double log = 0;
@@ -127,7 +124,7 @@ final class Likelihood {
     Dispersion dispersion(double[] values) {
         double[] chi = new double[2];
         double[] freedom = new double[2];
-        curves(values, FIELD_READINESS, g -> true).forEach((group, curve) -> {
+        curves(values, g -> true).forEach((group, curve) -> {
             double[] p = probabilities(group, curve);
             int at = group.isField() ? 1 : 0;
             double expected = 0;
@@ -207,7 +204,7 @@ final class Likelihood {
 
     /** Root mean square of the differences between computed and observed mean days, over these winters. */
     double errorOfMeans(double[] values, List<String> winters) {
-        return Math.sqrt(curves(values, FIELD_READINESS, g -> winters.contains(g.place())).entrySet().stream()
+        return Math.sqrt(curves(values, g -> winters.contains(g.place())).entrySet().stream()
                 .mapToDouble(e -> mean(e.getValue()) - observedMean(e.getKey()))
                 .map(e -> e * e)
                 .average()

@@ -3,18 +3,17 @@ package org.nestyear.checks.fit;
 import org.hipparchus.special.Erf;
 import org.nestyear.core.emergence.EmergenceSettings;
 import org.nestyear.core.emergence.ThermalSums;
-import org.nestyear.core.stats.NormalQuantiles;
 
 /**
- * The share of bees out by the start of each day: the mean, over bees that differ in their need of cold, of the share
- * whose need of warmth is met. Smooth in the values, which the product's grid of bees is not; the rates and sums are
- * the product's own.
+ * The share of bees out by the start of each day: the mean, over the days on which bees become ready, of the share
+ * whose need of warmth is met from then on. Smooth in the values, which the product's grid of bees is not; the rates
+ * and sums are the product's own.
  */
 final class ShareOut {
-    /** Bees along the need of cold. */
-    private static final int BEES = 31;
-
-    private static final double[] Z = NormalQuantiles.midpoints(BEES);
+    /** Moments of a day at which the bees that become ready on it are taken to do so: Gauss's two points. */
+    private static final double[] MOMENTS = {0.5 - Math.sqrt(1 / 12.0), 0.5 + Math.sqrt(1 / 12.0)};
+    /** Bees too few to count. */
+    private static final double FEW = 1e-7;
 
     /** The normal distribution function every 1/512 from −8 to 8; between them straight lines, off by less than 1e-7. */
     private static final double REACH = 8;
@@ -52,29 +51,44 @@ final class ShareOut {
     static double[] byDay(EmergenceSettings settings, ThermalSums sums, double before) {
         int days = sums.days();
         double[] share = new double[days + 1];
-        double lnNeed = Math.log(settings.gateNeed());
-        for (double z : Z) {
-            double missing = settings.need() * Math.exp(settings.spread() * z) - before;
-            int ready = 0;
-            while (ready < days && sums.readinessAt(ready + 1) < missing) {
-                ready++;
-            }
-            if (ready == days) {
-                continue;
-            }
-            double gain = sums.readinessAt(ready + 1) - sums.readinessAt(ready);
-            double part = missing <= 0 ? 0 : (missing - sums.readinessAt(ready)) / gain;
-            double from = sums.warmthAt(ready) + part * (sums.warmthAt(ready + 1) - sums.warmthAt(ready));
-            for (int d = ready + 1; d <= days; d++) {
-                double warmth = sums.warmthAt(d) - from;
-                if (warmth > 0) {
-                    share[d] += normal((Math.log(warmth) - lnNeed) / settings.gateSpread());
+        double ready = readyBy(settings, before + sums.readinessAt(0));
+        add(share, settings, sums, 0, 0, ready);
+        for (int day = 0; day < days; day++) {
+            double tomorrow = readyBy(settings, before + sums.readinessAt(day + 1));
+            if (sums.warmthAt(day + 1) <= sums.warmthAt(day)) {
+                add(share, settings, sums, day, 0, tomorrow - ready);
+            } else {
+                for (double moment : MOMENTS) {
+                    add(share, settings, sums, day, moment, (tomorrow - ready) / MOMENTS.length);
                 }
             }
-        }
-        for (int d = 0; d <= days; d++) {
-            share[d] /= BEES;
+            ready = tomorrow;
         }
         return share;
+    }
+
+    /** Share of bees whose need of cold is met by this readiness, days at 4 °C. */
+    private static double readyBy(EmergenceSettings settings, double readiness) {
+        return readiness <= 0 ? 0 : normal(Math.log(readiness / settings.need()) / settings.spread());
+    }
+
+    /** Adds the bees that become ready at a moment of a day to the share out of every later day. */
+    private static void add(
+            double[] share, EmergenceSettings settings, ThermalSums sums, int day, double moment, double bees) {
+        if (bees <= FEW) {
+            return;
+        }
+        double lnNeed = Math.log(settings.gateNeed());
+        double from = sums.warmthAt(day) + moment * (sums.warmthAt(day + 1) - sums.warmthAt(day));
+        double last = from;
+        double out = 0;
+        for (int d = day + 1; d < share.length; d++) {
+            // Most days of a winter add no warmth.
+            if (sums.warmthAt(d) > last) {
+                last = sums.warmthAt(d);
+                out = bees * normal((Math.log(last - from) - lnNeed) / settings.gateSpread());
+            }
+            share[d] += out;
+        }
     }
 }

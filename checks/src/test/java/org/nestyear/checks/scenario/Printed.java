@@ -105,6 +105,8 @@ final class Printed {
             case MILLIMETRE -> number + " mm";
             case METRE -> number + " m";
             case LITRE -> number + " l";
+            case DEGREE_DAY -> number + " °C·d";
+            case DEGREE_HOUR -> number + " °C·h";
             case COUNT, NUMBER -> number;
         };
     }

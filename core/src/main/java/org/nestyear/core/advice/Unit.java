@@ -9,6 +9,10 @@ public enum Unit {
     LITRE,
     DAY,
     HOUR,
+    /** °C·d. */
+    DEGREE_DAY,
+    /** °C·h. */
+    DEGREE_HOUR,
     COUNT,
     /** A share of one, shown as per cent. */
     SHARE,

@@ -116,9 +116,12 @@ public final class BloomForecast {
 
     /** A normal curve of height 1, in day indices. */
     private record Bell(double middle, double sd) {
+        /** Spreads from the middle beyond which nothing is left; numerical. */
+        private static final double FAR = 8;
+
         double height(double d) {
             double z = (d - middle) / sd;
-            return Math.exp(-z * z / 2);
+            return Math.abs(z) > FAR ? 0 : Math.exp(-z * z / 2);
         }
     }
 

@@ -64,15 +64,20 @@ public final class FemaleValue {
     private double[] daughtersFromStart() {
         int n = rates.days();
         double[] from = new double[n];
+        double[] young = new double[n];
+        for (int d = 0; d < n; d++) {
+            young[d] = rates.cells[d] * rates.survival[d];
+        }
         for (int s = 0; s < n; s++) {
             double sum = 0;
+            double here = 1;
             for (int d = s; d < n; d++) {
-                double here = rates.alive[d] / rates.alive[s];
                 double share = daughterShares[d - s];
                 if (share <= 0 || here < NEGLIGIBLE) {
                     break;
                 }
-                sum += here * rates.cells[d] * rates.survival[d] * share;
+                sum += here * young[d] * share;
+                here *= 1 - rates.death[d];
             }
             from[s] = sum;
         }

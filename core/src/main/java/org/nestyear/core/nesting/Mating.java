@@ -15,10 +15,24 @@ public final class Mating {
      * @param to day after the last on which a female does
      */
     public static void chances(double[] malesOut, double death, double[] femalesOut, double[] mated, int from, int to) {
+        System.arraycopy(malesOut, from, mated, from, to - from);
+        alive(mated, death, from, to);
+        for (int d = from; d < to; d++) {
+            mated[d] = femalesOut[d] > 0 ? -Math.expm1(-mated[d]) : 0;
+        }
+    }
+
+    /**
+     * Turns males coming out by day into males alive by day, in place.
+     *
+     * @param males males out on each day from {@code from} to before {@code to}, in bees
+     * @param death share of males dying a day
+     */
+    public static void alive(double[] males, double death, int from, int to) {
         double about = 0;
         for (int d = from; d < to; d++) {
-            about = about * (1 - death) + malesOut[d];
-            mated[d] = femalesOut[d] > 0 ? -Math.expm1(-about) : 0;
+            about = about * (1 - death) + males[d];
+            males[d] = about;
         }
     }
 }

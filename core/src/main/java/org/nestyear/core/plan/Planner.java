@@ -12,6 +12,7 @@ import org.nestyear.core.advice.Job;
 import org.nestyear.core.advice.Phrase;
 import org.nestyear.core.advice.Quantity;
 import org.nestyear.core.advice.Situation;
+import org.nestyear.core.release.InOrder;
 import org.nestyear.core.release.NoAnswerException;
 import org.nestyear.core.release.Portion;
 import org.nestyear.core.release.ReleasePlan;
@@ -40,11 +41,22 @@ public final class Planner {
      * @throws NoAnswerException if no honest answer is possible, with the reason
      */
     public static Plan plan(SeasonInputs inputs, Species species) {
+        return plan(inputs, species, InOrder.ONE_BY_ONE);
+    }
+
+    /**
+     * Makes the same plan.
+     *
+     * @param inOrder works out what may be done side by side
+     * @throws IllegalArgumentException if the inputs cannot be planned together, with the reason
+     * @throws NoAnswerException if no honest answer is possible, with the reason
+     */
+    public static Plan plan(SeasonInputs inputs, Species species, InOrder inOrder) {
         PresentRange.require(species, inputs.site());
         SeasonInputs merged = inputs.withBatches(List.of(merge(inputs.batches())));
         FilledWeather known = GapFilling.fill(knownWeather(merged));
         ReadLog read = new ReadLog(species.parameters());
-        ReleasePlanner planner = new ReleasePlanner(merged, known.weather(), species.parameters(), read);
+        ReleasePlanner planner = new ReleasePlanner(merged, known.weather(), species.parameters(), read, inOrder);
         ReleasePlan release = planner.plan();
         Situation situation = new Situation(
                 merged, species, release, planner.outlook(), planner.pastBlooms(), planner.realYears(), gaps(known));

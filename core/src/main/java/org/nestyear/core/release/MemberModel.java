@@ -238,6 +238,22 @@ final class MemberModel {
         daughters[k] = capped[k] ? nesting[k].daughters(femalesOut, mated) : young;
     }
 
+    /** Surviving daughters of a mated female by the day she comes out, added up over the courses of bloom. */
+    double[] daughtersOfAFemale() {
+        double[] sum = new double[weather.days()];
+        for (FemaleValue value : values) {
+            for (int d = 0; d < sum.length; d++) {
+                sum[d] += value.daughters(d);
+            }
+        }
+        return sum;
+    }
+
+    /** Turns males out by day into males alive by day, in place. */
+    void keepAlive(double[] malesOut) {
+        Mating.alive(malesOut, settings.nesting().maleDeath(), 0, malesOut.length);
+    }
+
     /** Surviving daughters of the last release in a course. */
     double daughters(int course) {
         return daughters[course];

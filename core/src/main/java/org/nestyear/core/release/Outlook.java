@@ -9,6 +9,7 @@ package org.nestyear.core.release;
  * @param halfFemales half the females out
  * @param mostFemales nine tenths of the females out
  * @param targetBloom middle of the target bloom
+ * @param targetBloomEnd last day of the target bloom
  * @param lastNesting nineteen cells in twenty built
  * @param cells expected nest cells
  * @param daughters expected surviving daughters
@@ -19,7 +20,7 @@ package org.nestyear.core.release;
  * @param unmated share of females that come out when no male is expected alive, 0 to 1
  * @param lostInStore share of cocoons that open in the store before they are put out, 0 to 1
  * @param coldSpell share of seasons with three or more flightless days in a row in the two weeks after release
- * @param noFemaleSettles chance that not one female settles, 0 to 1
+ * @param noFemaleSettles chance that not one female settles, 0 to 1; counted bee by bee for a small stock
  */
 public record Outlook(
         DateRange firstMales,
@@ -28,6 +29,7 @@ public record Outlook(
         DateRange halfFemales,
         DateRange mostFemales,
         DateRange targetBloom,
+        DateRange targetBloomEnd,
         DateRange lastNesting,
         double cells,
         double daughters,

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.nestyear.core.emergence.EmergenceClock;
 import org.nestyear.core.nesting.NestingResult;
 import org.nestyear.core.season.SeasonWeather;
@@ -29,6 +30,7 @@ final class OutlookBuilder {
     private final List<Double> halfFemales = new ArrayList<>();
     private final List<Double> mostFemales = new ArrayList<>();
     private final List<Double> bloom = new ArrayList<>();
+    private final List<Double> bloomEnd = new ArrayList<>();
     private final List<Double> lastNesting = new ArrayList<>();
     private final List<Double> cells = new ArrayList<>();
     private final List<Double> daughters = new ArrayList<>();
@@ -66,6 +68,7 @@ final class OutlookBuilder {
         for (int k = 0; k < member.courses(); k++) {
             double middle = member.food(k).targetMiddle();
             bloom.add(middle + weather.date(0).toEpochDay());
+            bloomEnd.add(member.bloomEnd(k) + weather.date(0).toEpochDay());
             missed.add(half > member.bloomEnd(k) ? 1.0 : 0.0);
             NestingResult run = member.nest(k);
             unmated.add(member.unmated());
@@ -121,9 +124,10 @@ final class OutlookBuilder {
     /**
      * The outlook over everything added.
      *
+     * @param odds what was counted bee by bee, where it was
      * @throws NoAnswerException if in no season a female comes out
      */
-    Outlook build() {
+    Outlook build(@Nullable WholeBeeOdds odds) {
         if (halfFemales.isEmpty() || halfMales.isEmpty()) {
             throw new NoAnswerException(
                     "NY-PLAN-NOT-OUT",
@@ -137,6 +141,7 @@ final class OutlookBuilder {
                 range(halfFemales),
                 range(mostFemales),
                 range(bloom),
+                range(bloomEnd),
                 range(lastNesting),
                 mean(cells),
                 mean(daughters),
@@ -147,7 +152,7 @@ final class OutlookBuilder {
                 mean(unmated),
                 mean(inStore),
                 mean(coldSpells),
-                mean(noneSettles));
+                odds == null ? mean(noneSettles) : odds.noneSettles());
     }
 
     private static DateRange range(List<Double> epochDays) {

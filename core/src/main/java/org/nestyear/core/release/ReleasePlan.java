@@ -19,6 +19,8 @@ import org.nestyear.core.season.Goal;
  *     {@code insurance}, {@code insurance-too-dear} or {@code nothing-to-insure}
  * @param splitGain share of the single release's score that the split wins, negative for what insurance costs
  * @param splitGainInBadYears what the split wins in the worst season in ten, as a share of the best mean score
+ * @param bestPair the best of all pairs of dates were there tunnels enough; null where the bees choose their own day or
+ *     no pair lies far enough apart
  * @param agreement how many draws of the uncertain parameters agree with the window
  * @param ruleOfThumb the trade's rule and its cost
  * @param fixedDate the best fixed calendar date over the past years and its cost
@@ -37,6 +39,7 @@ public record ReleasePlan(
         String splitReason,
         double splitGain,
         double splitGainInBadYears,
+        @Nullable BestPair bestPair,
         Agreement agreement,
         Alternative ruleOfThumb,
         Alternative fixedDate,

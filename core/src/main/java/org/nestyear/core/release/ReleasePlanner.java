@@ -6,7 +6,6 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.nestyear.core.bloom.PastBloom;
 import org.nestyear.core.season.Goal;
@@ -50,9 +49,15 @@ public final class ReleasePlanner {
      * @param known the weather record up to today, its gaps filled
      * @param table the species' parameters, from whose ranges draws are made
      * @param parameters the same parameters, read through a log
+     * @param inOrder works the draws out
      * @throws NoAnswerException if no honest answer is possible
      */
-    public ReleasePlanner(SeasonInputs inputs, WeatherRecord known, ParameterTable table, ParameterReader parameters) {
+    public ReleasePlanner(
+            SeasonInputs inputs,
+            WeatherRecord known,
+            ParameterTable table,
+            ParameterReader parameters,
+            InOrder inOrder) {
         this.inputs = inputs;
         this.table = table;
         this.parameters = parameters;
@@ -66,23 +71,25 @@ public final class ReleasePlanner {
         LocalDate best = setup.candidates().date(WindowFinder.best(outcomes.scores(inputs.goal())));
         members.forEach(member -> outlook.add(member, best));
         odds = WholeBees.isSmall(setup.stock().batch(), parameters) ? WholeBees.odds(members, best) : null;
-        draws = draws(best);
+        draws = draws(best, inOrder);
     }
 
     /** The outcomes under draws of the uncertain parameters; where years are few they widen the outlook as well. */
-    private List<Outcomes> draws(LocalDate best) {
-        List<List<MemberModel>> drawn = IntStream.rangeClosed(1, DRAWS)
-                .mapToObj(draw -> setup.someMembers(
-                        ModelSettings.of(new DrawnParameters(table, draw), inputs.nests()), MEMBERS_A_DRAW, draw))
-                .toList();
-        List<Outcomes> results = drawn.stream()
-                .map(some -> Outcomes.of(some, setup.candidates()))
-                .toList();
+    private List<Outcomes> draws(LocalDate best, InOrder inOrder) {
+        List<Draw> drawn = inOrder.map(DRAWS, draw -> draw(draw + 1));
         if (fewYears) {
-            drawn.forEach(some -> some.forEach(member -> outlook.add(member, best)));
+            drawn.forEach(draw -> draw.members().forEach(member -> outlook.add(member, best)));
         }
-        return results;
+        return drawn.stream().map(Draw::outcomes).toList();
     }
+
+    private Draw draw(int number) {
+        ModelSettings drawn = ModelSettings.of(new DrawnParameters(table, number), inputs.nests());
+        List<MemberModel> some = setup.someMembers(drawn, MEMBERS_A_DRAW, number);
+        return new Draw(some, Outcomes.of(some, setup.candidates()));
+    }
+
+    private record Draw(List<MemberModel> members, Outcomes outcomes) {}
 
     /** How the draws of the uncertain parameters agree with a window. */
     private Agreement agreement(Goal goal, ReleaseWindow window) {
@@ -148,6 +155,7 @@ public final class ReleasePlanner {
                 chosen.reason(),
                 chosen.gain(),
                 chosen.gainInBadYears(),
+                split.bestPair(),
                 agreement(goal, window),
                 ruleOfThumb(scores),
                 fixedDate(goal, scores),
@@ -163,7 +171,7 @@ public final class ReleasePlanner {
      * @throws NoAnswerException if in no season a female comes out
      */
     public Outlook outlook() {
-        return outlook.build();
+        return outlook.build(odds);
     }
 
     /**

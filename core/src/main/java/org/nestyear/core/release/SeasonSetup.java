@@ -32,6 +32,8 @@ final class SeasonSetup {
     private final Candidates candidates;
     private final SkyHours sky;
     private final List<double[]> hourly;
+    /** Numbers of the members, earliest bloom first. */
+    private final List<Integer> byBloom;
 
     /**
      * Sets a season up.
@@ -72,7 +74,13 @@ final class SeasonSetup {
                 inputs.site().latitudeDeg(),
                 ensemble.members(),
                 parameters);
-        candidates = candidates(parameters, bloom(settings));
+        BloomForecast bloom = bloom(settings);
+        candidates = candidates(parameters, bloom);
+        byBloom = IntStream.range(0, ensemble.members().size())
+                .boxed()
+                .sorted(Comparator.comparingDouble(
+                        m -> bloom.targetMiddle(ensemble.members().get(m))))
+                .toList();
     }
 
     private Candidates candidates(ParameterReader parameters, BloomForecast bloom) {
@@ -123,15 +131,10 @@ final class SeasonSetup {
      */
     List<MemberModel> someMembers(ModelSettings settings, int most, int turn) {
         BloomForecast asTold = bloom(settings);
-        List<Integer> order = IntStream.range(0, ensemble.members().size())
-                .boxed()
-                .sorted(Comparator.comparingDouble(
-                        m -> asTold.targetMiddle(ensemble.members().get(m))))
-                .toList();
-        int wanted = Math.min(most, order.size());
+        int wanted = Math.min(most, byBloom.size());
         List<MemberModel> some = new ArrayList<>();
         for (int i = 0; i < wanted; i++) {
-            int m = order.get((2 * i + 1) * order.size() / (2 * wanted));
+            int m = byBloom.get((2 * i + 1) * byBloom.size() / (2 * wanted));
             some.add(new MemberModel(
                     ensemble.members().get(m), hourly.get(m), sky, asTold, stock, settings, 1, turn + i));
         }

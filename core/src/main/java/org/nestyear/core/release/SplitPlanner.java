@@ -2,6 +2,7 @@ package org.nestyear.core.release;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.nestyear.core.season.Batch;
 import org.nestyear.core.season.Goal;
 import org.nestyear.core.season.Wintered;
@@ -24,6 +25,7 @@ final class SplitPlanner {
     private final Outcomes.Scale scale;
     private final Batch batch;
     private final double[][] rows;
+    private final List<TwoReleases> tables;
 
     SplitPlanner(
             List<MemberModel> members,
@@ -38,6 +40,10 @@ final class SplitPlanner {
         scale = outcomes.scale(goal);
         rows = outcomes.scores(goal);
         batch = members.get(0).stock().batch();
+        double small = parameters.value("split_share_small");
+        tables = choosesItself()
+                ? List.of()
+                : TwoReleases.of(members, candidates, new double[] {small, 0.5, 1 - small}, outcomes, scale);
     }
 
     /**
@@ -48,9 +54,34 @@ final class SplitPlanner {
      */
     record Split(List<Portion> portions, String reason, double gain, double gainInBadYears) {}
 
+    /** The best of all pairs of dates, taken as if tunnels never ran out; null if none is tried. */
+    @Nullable
+    BestPair bestPair() {
+        int least = (int) parameters.value("split_gap_least_days");
+        int most = (int) parameters.value("split_gap_most_days");
+        int tried = 0;
+        @Nullable BestPair best = null;
+        for (TwoReleases table : tables) {
+            for (int first = 0; first < candidates.count(); first++) {
+                for (int second = first + least; second < Math.min(candidates.count(), first + most + 1); second++) {
+                    tried++;
+                    double gain = table.score(first, second) - 1;
+                    if (best == null || gain > best.gain()) {
+                        best = new BestPair(0, candidates.date(first), candidates.date(second), table.share(), gain);
+                    }
+                }
+            }
+        }
+        return best == null ? null : new BestPair(tried, best.first(), best.second(), best.share(), best.gain());
+    }
+
+    private boolean choosesItself() {
+        return batch.wintered() == Wintered.UNOPENED || batch.wintered() == Wintered.OUTDOORS;
+    }
+
     /** Chooses around the best single date. */
     Split choose(int best) {
-        if (batch.wintered() == Wintered.UNOPENED || batch.wintered() == Wintered.OUTDOORS) {
+        if (choosesItself()) {
             return new Split(List.of(portion(best, 1)), "own-time", 0, 0);
         }
         if (batch.cocoons() < parameters.value("small_cocoons")
@@ -95,14 +126,16 @@ final class SplitPlanner {
         int step = (int) parameters.value("split_gap_step_days");
         int least = (int) parameters.value("split_gap_least_days");
         int most = (int) parameters.value("split_gap_most_days");
-        double[] shares = {parameters.value("split_share_small"), 0.5, 1 - parameters.value("split_share_small")};
         Split winner = new Split(List.of(portion(best, 1)), "tunnels-run-out", 0, 0);
         double worstAlone = Quantiles.of(column(best), TENTH);
         for (int first = Math.max(0, best - most); first <= best; first += step) {
             for (int gap = least; gap <= most && first + gap < candidates.count(); gap += step) {
-                for (double share : shares) {
-                    Split split = split(first, first + gap, share, "tunnels-run-out", worstAlone);
-                    winner = split.gain() > winner.gain() ? split : winner;
+                for (TwoReleases table : tables) {
+                    // With tunnels enough it would win no more than this, so it need not be run.
+                    if (table.score(first, first + gap) - 1 > winner.gain()) {
+                        Split split = split(first, first + gap, table.share(), "tunnels-run-out", worstAlone);
+                        winner = split.gain() > winner.gain() ? split : winner;
+                    }
                 }
             }
         }

@@ -1,6 +1,5 @@
 package org.nestyear.core.advice.rule;
 
-import java.time.LocalDate;
 import java.util.Optional;
 import org.nestyear.core.advice.Finding;
 import org.nestyear.core.advice.FindingRule;
@@ -8,8 +7,6 @@ import org.nestyear.core.advice.Level;
 import org.nestyear.core.advice.Phrase;
 import org.nestyear.core.advice.Quantity;
 import org.nestyear.core.advice.Situation;
-import org.nestyear.core.season.BloomDates;
-import org.nestyear.core.season.Plant;
 import org.nestyear.core.source.ReadLog;
 
 /** Warns when the target bloom is over, or is likely to be over before the females fly. */
@@ -18,7 +15,7 @@ public final class MissedBloomFinding implements FindingRule {
     public Optional<Finding> find(Situation s) {
         ReadLog read = s.read();
         double limit = read.value("missed_share");
-        boolean past = s.inputs().plants().stream().filter(Plant::target).allMatch(p -> isOver(p, s.today()));
+        boolean past = s.outlook().targetBloomEnd().late().isBefore(s.today());
         if (!past && s.release().missedBloom() < limit) {
             return Optional.empty();
         }
@@ -41,9 +38,5 @@ public final class MissedBloomFinding implements FindingRule {
                                 + " help reliably."),
                 null,
                 read.read()));
-    }
-
-    private static boolean isOver(Plant plant, LocalDate today) {
-        return plant.bloom() instanceof BloomDates.Dated dated && dated.last().isBefore(today);
     }
 }

@@ -2,12 +2,14 @@ package org.nestyear.core.advice.rule;
 
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.nestyear.core.advice.Finding;
 import org.nestyear.core.advice.FindingRule;
 import org.nestyear.core.advice.Level;
 import org.nestyear.core.advice.Phrase;
 import org.nestyear.core.advice.Quantity;
 import org.nestyear.core.advice.Situation;
+import org.nestyear.core.release.BestPair;
 import org.nestyear.core.source.Parameter;
 import org.nestyear.core.source.ReadLog;
 
@@ -27,7 +29,8 @@ public final class SplitFinding implements FindingRule {
                                 "Two lots, as insurance against what no weather record shows, such as a spray or birds: a"
                                         + " split never beats one good date on average while tunnels and food suffice."),
                         Phrase.of(
-                                "holding {} back costs {} on average; in the worst spring in ten it {} {}",
+                                "{}holding {} back costs {} on average; in the worst spring in ten it {} {}",
+                                pairs(s.release().bestPair()),
                                 held,
                                 Quantity.share(Math.max(0, -s.release().splitGain())),
                                 s.release().splitGainInBadYears() < 0 ? "loses" : "saves",
@@ -55,7 +58,8 @@ public final class SplitFinding implements FindingRule {
                         "one-lot",
                         Phrase.of("One lot: a part held back would lose more than the insurance is worth."),
                         Phrase.of(
-                                "holding {} back would cost {}, more than {}",
+                                "{}holding {} back would cost {}, more than {}",
+                                pairs(s.release().bestPair()),
                                 held,
                                 Quantity.share(Math.max(0, -s.release().splitGain())),
                                 Quantity.share(read.value("insurance_cost_most"))),
@@ -63,6 +67,20 @@ public final class SplitFinding implements FindingRule {
                         insurance);
             default -> Optional.empty();
         };
+    }
+
+    /** How the best of all pairs compares with one date. */
+    private static Object pairs(@Nullable BestPair best) {
+        if (best == null) {
+            return "";
+        }
+        Quantity tried = Quantity.count(best.tried());
+        return best.gain() < 0
+                ? Phrase.of("of {} ways to split the bees over two dates none beats one date; ", tried)
+                : Phrase.of(
+                        "of {} ways to split the bees over two dates the best wins {}; ",
+                        tried,
+                        Quantity.share(best.gain()));
     }
 
     private static Optional<Finding> note(
