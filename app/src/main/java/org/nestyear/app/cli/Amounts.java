@@ -10,7 +10,8 @@ import org.nestyear.core.count.Tally;
 
 /** Reads shares, tallies and quantities with their units; each refusal names the option, what stands there and what may. */
 final class Amounts {
-    private static final Pattern QUANTITY = Pattern.compile("(\\d+\\.?\\d*|\\.\\d+|\\d+/\\d+)\\s*([\\p{L}µ²0-9]*)");
+    private static final Pattern QUANTITY =
+            Pattern.compile("(\\d+\\.?\\d*|\\.\\d+|\\d+/0*[1-9]\\d*)\\s*([\\p{L}µ²0-9]*)");
     private static final Pattern TALLY = Pattern.compile("(\\d{1,9})/(\\d{1,9})");
     private static final Pattern SIDES = Pattern.compile("(\\d+\\.?\\d*)\\s*[x×]\\s*(\\d+\\.?\\d*)\\s*(mm|cm|m|in|ft)");
     private static final double SQUARE_MM_PER_M2 = 1e6;

@@ -9,6 +9,9 @@ import org.nestyear.core.count.Tally;
 
 /** The intervals of a share in words. */
 final class IntervalText {
+    private static final double SMALL_PERCENT = 0.1;
+    private static final int MOST_DECIMALS = 9;
+
     private IntervalText() {}
 
     /** The lines of the answer. */
@@ -57,8 +60,11 @@ final class IntervalText {
             lines.add("Cells of a nest share a mother: by how much the " + clusters.nests()
                     + " nests differ (design effect "
                     + Wording.number(effect, 2) + (effect < 1 ? ", taken as 1" : "") + "), the " + all
-                    + " cells tell as much as " + Wording.number(clusters.effective(), 0)
-                    + " independent ones, and the limits above allow for that.");
+                    + " cells tell as much as "
+                    + (clusters.effective() < 1.5
+                            ? "a single independent one: so few nests say almost nothing of the others."
+                            : Wording.number(clusters.effective(), 0)
+                                    + " independent ones, and the limits above allow for that."));
         } else {
             lines.add("Nests that are all alike do not show how far nests differ, so the limits above take the " + all
                     + " cells as independent. With each of the " + clusters.nests() + " nests as one observation"
@@ -97,13 +103,16 @@ final class IntervalText {
         return tenths(limits.low()) + " and " + tenths(limits.high()) + " %";
     }
 
+    /** Per cent with a decimal, or with as many as a very small share needs. */
     private static String tenths(double share) {
-        return Wording.number(share * 100, 1);
+        double percent = Math.abs(share) * 100;
+        boolean small = percent > 0 && percent < SMALL_PERCENT;
+        int decimals = small ? Math.min(MOST_DECIMALS, 1 - (int) Math.floor(Math.log10(percent))) : 1;
+        return Wording.number(share * 100, decimals);
     }
 
     /** Per cent without needless decimals. */
     static String percent(double share) {
-        String text = Wording.number(share * 100, 2);
-        return text.replaceAll("\\.?0+$", "");
+        return Measures.trimmed(share * 100, 4);
     }
 }

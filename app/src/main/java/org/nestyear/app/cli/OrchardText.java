@@ -28,7 +28,7 @@ final class OrchardText {
                 + " males that go with them: some do not come out, and of those that do only a"
                 + " part stays.");
         lines.add("Hang " + spread(answer.tunnels()) + " tunnels, " + TunnelsCommand.size(answer.need(), words)
-                + ", in several houses among the trees.");
+                + ", in houses spread among the trees.");
         if (question.trees() != null && question.squareMetresPerTree() == null) {
             lines.add(
                     "Rates go by area, and how far apart the trees stand was not told: with --spacing the range is much"

@@ -27,13 +27,15 @@ public record RangeAnswer(
         boolean outside,
         List<Parameter> basis,
         String fingerprint) {
+    private static final double METRES_PER_KM = 1000;
+
     public RangeAnswer {
         basis = List.copyOf(basis);
     }
 
     /** True when the working distance is the homing maximum, which for a small bee is shorter. */
     public boolean isCapped() {
-        return workingM.low() == workingM.high();
+        return reach.workingM() >= reach.maxKm() * METRES_PER_KM;
     }
 
     /**
@@ -58,7 +60,7 @@ public record RangeAnswer(
                 max,
                 new Limits(
                         Math.min(working.low(), reach.workingM()),
-                        Math.max(reach.workingM(), Math.min(working.high(), reach.maxKm() * 1000))),
+                        Math.max(reach.workingM(), Math.min(working.high(), reach.maxKm() * METRES_PER_KM))),
                 outside,
                 read.read(),
                 print.digits());

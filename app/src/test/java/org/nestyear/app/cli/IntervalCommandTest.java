@@ -76,6 +76,15 @@ class IntervalCommandTest {
         assertThat(run.out().lines()).allMatch(line -> line.length() <= 80);
     }
 
+    @Test
+    void littleIsSaidToBeLittle() {
+        assertThat(Run.of("interval", "--nest", "2/7", "--nest", "0/7").out().replaceAll("\\s+", " "))
+                .contains("as much as a single independent one: so few nests say almost nothing of the others.");
+        assertThat(Run.of("interval", "--found", "1", "--of", "1000000", "--level", "99.999")
+                        .out())
+                .startsWith("1 of 1,000,000 (0.00010 %). With 99.999 % confidence");
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             interval --found 3 | it is not clear what was counted; expected either --found K and --of N, or --nest K/N for each nest.

@@ -92,6 +92,7 @@ class RinseCommandTest {
             rinse --item gear --label-percent 5 --bleach 60 --water 4l | --bleach is "60"; expected a volume with its unit, such as 60ml, 2l, 0.25cup, 1tbsp, 2tsp or 1gal.
             rinse --item gear --label-percent 5 --bleach 0,25cup --water 4l | --bleach is "0,25cup"; expected a volume with its unit
             rinse --item gear --label-percent 5 --bleach 0ml --water 4l | --bleach is "0ml"; expected more than nothing.
+            rinse --item gear --label-percent 5 --bleach 1/0cup --water 4l | --bleach is "1/0cup"; expected a volume with its unit
             rinse --item gear --label-percent 5 --bleach 60g --water 4l | --bleach is "60g"; expected a volume with its unit
             rinse --item gear --label-percent 50 --bleach 60ml --water 4l | --label-percent is 50; expected a number from 1 to 15 per cent.
             rinse --item gear --label-percent 5 --water 4l | it is not clear what is mixed; expected either --bleach QUANTITY or --target-ppm PPM.

@@ -7,6 +7,9 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Locale;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.nestyear.checks.release.Draft;
+import org.nestyear.core.advice.Job;
+import org.nestyear.core.advice.Quantity;
 import org.nestyear.core.source.ReadLog;
 import org.nestyear.core.species.Species;
 import org.nestyear.core.stats.Draws;
@@ -41,6 +44,26 @@ class StockingTest {
         Species species = CatalogueFiles.load().find("Osmia bicornis").orElseThrow();
         TunnelNeed need = TunnelNeed.of(1000, 1000, "cells_per_female_osmia_bicornis", read(species));
         assertThat(need.used() / 1000).isBetween(1.0, 3.0);
+    }
+
+    /** The plan's job "add tunnels" asks for as many as the small sum says, for stocks of 150 and 400 female cocoons. */
+    @Test
+    void aPlanAsksForTheSameTunnels() {
+        for (int females : new int[] {150, 400}) {
+            Draft draft = Draft.washington(9);
+            draft.females = females;
+            draft.males = 2 * females;
+            draft.tunnels(30);
+            Job job = draft.plan().jobs().stream()
+                    .filter(each -> each.id().equals("add-tunnels"))
+                    .findFirst()
+                    .orElseThrow();
+            double more = ((Quantity) job.number().arguments().get(0)).value();
+            ReadLog read = read(draft.bees());
+            Spread nesting = Settlers.of(read).nesting(females);
+            TunnelNeed need = TunnelNeed.of(nesting.value(), nesting.high(), "cells_per_female_osmia_lignaria", read);
+            assertThat(need.needed()).isEqualTo(30 + more);
+        }
     }
 
     /** Seeded: there and back again; more females never want fewer tunnels; ranges hold their middle. */

@@ -125,6 +125,42 @@ class GrowthFitTest {
         assertThat(fit.reachRange(150, 10, 0.5)[0]).isGreaterThan(range[0]);
     }
 
+    /**
+     * Seeded: over simulated records with years left out, the intervals of μ and σ² and the range of the chance hold the
+     * truth about as often as they say.
+     */
+    @Test
+    void intervalsHoldTheTruthAsOftenAsTheySay() {
+        Draws draws = new Draws(44);
+        double mu = 0.03;
+        double sigma2 = 0.04;
+        int tries = 300;
+        int held = 0;
+        int heldSigma = 0;
+        int heldChance = 0;
+        for (int i = 0; i < tries; i++) {
+            SortedMap<Integer, Double> counts = new TreeMap<>();
+            double x = Math.log(100);
+            for (int year = 2000; year <= 2016; year++) {
+                if (year % 4 != 1) {
+                    counts.put(year, Math.exp(x));
+                }
+                x += mu + Math.sqrt(sigma2) * draws.normal();
+            }
+            GrowthFit fit = GrowthFit.of(counts);
+            double half = fit.muHalfWidth(LEVEL);
+            held += Math.abs(fit.mu() - mu) <= half ? 1 : 0;
+            heldSigma += fit.sigma2Low(LEVEL) <= sigma2 && sigma2 <= fit.sigma2High(LEVEL) ? 1 : 0;
+            double truth =
+                    new GrowthFit(mu, sigma2, fit.transitions(), fit.years(), fit.last()).reach(fit.last() * 1.5, 8);
+            double[] range = fit.reachRange(fit.last() * 1.5, 8, LEVEL);
+            heldChance += range[0] <= truth && truth <= range[1] ? 1 : 0;
+        }
+        assertThat(held / (double) tries).isBetween(0.91, 0.99);
+        assertThat(heldSigma / (double) tries).isBetween(0.91, 0.99);
+        assertThat(heldChance / (double) tries).isBetween(0.90, 0.995);
+    }
+
     /** Far out in the tail nothing overflows: strong decline to a near target is all but sure, growth away from it never. */
     @Test
     void extremesStayFinite() {
