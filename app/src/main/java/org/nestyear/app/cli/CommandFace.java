@@ -33,6 +33,7 @@ public final class CommandFace {
         CommandLine line = new CommandLine(new Root())
                 .addSubcommand(new PlanCommand(surroundings))
                 .addSubcommand(new DemoCommand(surroundings))
+                .addSubcommand(new NormalCommand(surroundings))
                 .addSubcommand(new CheckFileCommand(surroundings))
                 .addSubcommand(new BloomCommand(surroundings))
                 .addSubcommand(new EmergeCommand(surroundings))

@@ -1,15 +1,25 @@
 package org.nestyear.app.service;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import org.nestyear.core.advice.Finding;
+import org.nestyear.core.advice.sight.SightCase;
 import org.nestyear.core.plan.Plan;
 import org.nestyear.core.plan.Planner;
 import org.nestyear.core.release.InOrder;
 import org.nestyear.core.release.NoAnswerException;
+import org.nestyear.core.release.Seen;
+import org.nestyear.core.release.SightCheck;
+import org.nestyear.core.release.Sighting;
 import org.nestyear.core.season.Batch;
 import org.nestyear.core.season.SeasonInputs;
+import org.nestyear.core.source.Parameter;
+import org.nestyear.core.source.ReadLog;
 import org.nestyear.core.species.Catalogue;
 import org.nestyear.core.species.Species;
 import org.nestyear.core.weather.GapFilling;
@@ -81,6 +91,42 @@ public final class PlanService {
             requireFillable(inputs, season.file());
             Plan plan = planner.plan(inputs, species);
             return new PlanAnswer(inputs, plan, Fingerprint.of(inputs, catalogue.fingerprint()));
+        } catch (DataFault fault) {
+            throw Refusal.of(fault);
+        } catch (NoAnswerException noAnswer) {
+            throw Refusal.of(noAnswer);
+        }
+    }
+
+    /**
+     * Says whether what is seen is normal.
+     *
+     * @param on the day asked about
+     * @param released the day they were put out
+     * @throws Refusal if the file is wrong, the days are out of order, or no honest answer is possible
+     */
+    public SightAnswer sighting(Path path, LocalDate clock, LocalDate on, LocalDate released, Seen seen) {
+        try {
+            Season season = SeasonFile.read(TextSource.ofFile(path), new DayOfPlan(null, clock));
+            Species species = species(season);
+            SeasonInputs inputs = SightDay.of(season.inputs(), released, on);
+            requireFillable(inputs, season.file());
+            WeatherRecord known = inputs.weather()
+                    .upTo(on)
+                    .orElseThrow(() -> new NoAnswerException(
+                            "NY-PLAN-NO-WEATHER",
+                            "The weather file begins after " + on + ", so nothing is known of the season yet."));
+            ReadLog read = new ReadLog(species.parameters());
+            Sighting sighting =
+                    SightCheck.of(inputs, GapFilling.fill(known).weather(), species.parameters(), read, released, seen);
+            List<Finding> causes = new SightCase(inputs, species, sighting).causes();
+            Set<Parameter> basis = new LinkedHashSet<>(read.read());
+            causes.forEach(cause -> basis.addAll(cause.basis()));
+            Fingerprint print = new Fingerprint(catalogue.fingerprint());
+            print.add(Fingerprint.of(inputs, ""));
+            print.add(released);
+            print.add(seen);
+            return new SightAnswer(species, sighting, causes, List.copyOf(basis), print.digits());
         } catch (DataFault fault) {
             throw Refusal.of(fault);
         } catch (NoAnswerException noAnswer) {

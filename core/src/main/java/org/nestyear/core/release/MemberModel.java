@@ -279,6 +279,42 @@ final class MemberModel {
         return settings.tunnels().count() > 0;
     }
 
+    /** Females of the last release out by the end of a day, in bees. */
+    double femalesBy(int day) {
+        return upTo(females, day);
+    }
+
+    /** Males of the last release out by the end of a day, in bees. */
+    double malesBy(int day) {
+        return upTo(males, day);
+    }
+
+    private static double upTo(double[] byDay, int day) {
+        double sum = 0;
+        for (int d = 0; d <= Math.min(day, byDay.length - 1); d++) {
+            sum += byDay[d];
+        }
+        return sum;
+    }
+
+    /** Females of the last release that have settled by the end of a day in a course. */
+    double settledBy(int course, int day) {
+        double sum = 0;
+        for (int d = 0; d <= Math.min(day, females.length) - settings.nesting().prenestingDays(); d++) {
+            sum += females[d] * values[course].settled(d);
+        }
+        return sum;
+    }
+
+    /** Days without flight from day {@code from} to before day {@code to}. */
+    int flightlessDays(int from, int to) {
+        int days = 0;
+        for (int d = Math.max(0, from); d < Math.min(flight.days(), to); d++) {
+            days += flight.canFly(d) ? 0 : 1;
+        }
+        return days;
+    }
+
     /** Share of the females of the last release that come out when no male is expected alive, 0 to 1. */
     double unmated() {
         double out = 0;
