@@ -1,6 +1,5 @@
 package org.nestyear.app.cli;
 
-import java.time.LocalDate;
 import java.util.OptionalDouble;
 import org.nestyear.app.service.PlanAnswer;
 import org.nestyear.app.service.Version;
@@ -8,6 +7,7 @@ import org.nestyear.app.service.Wording;
 import org.nestyear.core.advice.Job;
 import org.nestyear.core.bloom.PastBloom;
 import org.nestyear.core.bloom.fit.BloomKind;
+import org.nestyear.core.brood.BroodOutlook;
 import org.nestyear.core.plan.Plan;
 import org.nestyear.core.release.Alternative;
 import org.nestyear.core.release.BestPair;
@@ -45,6 +45,10 @@ final class PlanJson {
             json.object("release", release -> writer.release(release, plan.release()));
             json.object("outlook", outlook -> outlook(outlook, plan.outlook()));
             json.objects("past_bloom", plan.pastBlooms(), PlanJson::pastBloom);
+            BroodOutlook brood = plan.brood();
+            if (brood != null) {
+                json.object("brood", each -> brood(each, brood));
+            }
             json.objects("jobs", plan.jobs(), writer::job);
             json.objects("findings", plan.findings(), (each, finding) -> FindingPrint.json(each, finding, words));
             json.whole("real_years", plan.realYears());
@@ -59,7 +63,7 @@ final class PlanJson {
         json.objects("curve", release.curve(), PlanJson::point);
         json.object("best", best -> {
             window(best, release.window());
-            best.date("date", bestDate(release));
+            best.date("date", release.bestDate());
         });
         json.object("windows", windows -> {
             for (Goal goal : Goal.values()) {
@@ -119,16 +123,6 @@ final class PlanJson {
         }
     }
 
-    private static LocalDate bestDate(ReleasePlan release) {
-        CurvePoint best = release.curve().get(0);
-        for (CurvePoint point : release.curve()) {
-            if (point.cost() < best.cost()) {
-                best = point;
-            }
-        }
-        return best.date();
-    }
-
     private static void point(JsonText json, CurvePoint point) {
         json.date("date", point.date());
         json.number("mean", point.mean());
@@ -173,6 +167,7 @@ final class PlanJson {
         json.number("tunnels_used", outlook.tunnelsUsed());
         json.number("unmated_share", outlook.unmated());
         json.number("lost_in_store_share", outlook.lostInStore());
+        json.number("males_lost_in_store_share", outlook.malesLostInStore());
         json.number("cold_spell_share", outlook.coldSpell());
         json.number("no_female_settles_chance", outlook.noFemaleSettles());
     }
@@ -195,6 +190,16 @@ final class PlanJson {
             dates.date("middle", range.middle());
             dates.date("late", range.late());
         });
+    }
+
+    private static void brood(JsonText json, BroodOutlook brood) {
+        json.date("last_eggs", brood.lastEgg());
+        json.date("spun_early", brood.spunEarly());
+        json.date("spun_late", brood.spunLate());
+        json.date("adult_early", brood.adultEarly());
+        json.date("adult_late", brood.adultLate());
+        json.number("not_adult_share", brood.notAdult());
+        json.whole("summers", brood.summers());
     }
 
     private void job(JsonText json, Job job) {

@@ -2,7 +2,6 @@ package org.nestyear.app.cli;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -165,7 +164,7 @@ final class PlanText {
     private void outlook() {
         Outlook outlook = plan.outlook();
         page.heading("WHAT TO EXPECT");
-        page.paragraph(0, "If all go out on " + words.date(bestDate()) + ":");
+        page.paragraph(0, "If all go out on " + words.date(plan.release().bestDate()) + ":");
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("", "early", "middle", "late"));
         rows.add(row("first males out", outlook.firstMales()));
@@ -178,13 +177,6 @@ final class PlanText {
         page.table(0, rows);
         page.paragraph(0, "Early and late: one year in ten is earlier, one in ten later.");
         page.paragraph(0, ReleaseWords.brood(outlook));
-    }
-
-    private LocalDate bestDate() {
-        return plan.release().curve().stream()
-                .min(Comparator.comparingDouble(CurvePoint::cost))
-                .orElseThrow()
-                .date();
     }
 
     private List<String> row(String what, DateRange range) {

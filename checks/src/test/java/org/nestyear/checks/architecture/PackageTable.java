@@ -15,7 +15,7 @@ final class PackageTable {
     private static final Set<String> WORLD = with(GROUND, "core.weather", "core.sun", "core.species");
     private static final Set<String> SEASON = with(WORLD, "core.season");
     private static final Set<String> STAGES =
-            with(SEASON, "core.winter", "core.bloom", "core.emergence", "core.flight");
+            with(SEASON, "core.winter", "core.bloom", "core.emergence", "core.flight", "core.brood");
     private static final Set<String> RELEASE = with(STAGES, "core.nesting", "core.release");
     private static final Set<String> PLAN = with(RELEASE, "core.advice", "core.plan");
     /** The small calculators. */
@@ -42,6 +42,7 @@ final class PackageTable {
             row("core.bloom", SEASON, "one stage of the year: reads the season, not the other stages")
                     .jars("org.hipparchus"),
             row("core.emergence", SEASON, "one stage of the year: reads the season, not the other stages"),
+            row("core.brood", SEASON, "one stage of the year: reads the season, not the other stages"),
             row("core.flight", SEASON, "one stage of the year: reads the season, not the other stages"),
             row(
                     "core.leafcutter",

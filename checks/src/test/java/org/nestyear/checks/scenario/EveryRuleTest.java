@@ -26,7 +26,10 @@ class EveryRuleTest {
             "mud",
             "second-release",
             "count-unopened",
-            "count-plugs");
+            "count-plugs",
+            "nests-in",
+            "proof-by-sight",
+            "into-the-cold");
     private static final Set<String> FINDINGS = Set.of(
             "no-males",
             "few-males",
@@ -50,6 +53,7 @@ class EveryRuleTest {
             "small-stock",
             "fewer-than-put-out",
             "tunnels-too-small",
+            "late-brood-not-adult",
             "from-elsewhere",
             "weather-gaps",
             "weather-stale",
@@ -59,8 +63,17 @@ class EveryRuleTest {
             "how-far-it-moves",
             "no-trial");
     /** Ladders, dust, water, bees in the hand, poison nearby: work that can hurt somebody. */
-    private static final Set<String> HAZARDS =
-            Set.of("look-over", "house", "put-out", "second-release", "mud", "count-unopened", "count-plugs");
+    private static final Set<String> HAZARDS = Set.of(
+            "look-over",
+            "house",
+            "put-out",
+            "second-release",
+            "mud",
+            "count-unopened",
+            "count-plugs",
+            "nests-in",
+            "proof-by-sight",
+            "into-the-cold");
     /** What needs no parameter to be true. */
     private static final Set<String> WITHOUT_BASIS = Set.of("no-trial");
 

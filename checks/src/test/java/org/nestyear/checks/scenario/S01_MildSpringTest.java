@@ -32,9 +32,10 @@ class S01_MildSpringTest {
         Plan plan = SeasonTable.plan(TABLE);
         Plan usual = UsualSpring.plan();
         System.out.println(Printed.plan("S01 mild spring", plan));
-        assertThat(Printed.phrase(plan.headline())).startsWith("Put 84 female and 147 male cocoons out between 17 Mar");
+        assertThat(Printed.phrase(plan.headline()))
+                .startsWith("Put 84 female and 147 male cocoons out between now and 2 Apr, best about ");
         assertThat(Printed.phrase(usual.headline()))
-                .startsWith("Put 84 female and 147 male cocoons out between 19 Apr");
+                .startsWith("Put 84 female and 147 male cocoons out between 18 Apr");
         // Bloom at least a fortnight earlier, the last good day three weeks, and the mud ready before mid April.
         assertThat(plan.outlook().targetBloom().middle())
                 .isBefore(usual.outlook().targetBloom().middle().minusDays(14));
@@ -47,6 +48,9 @@ class S01_MildSpringTest {
         // The part held back waits until the first are seen nesting, however early the first lot goes out.
         assertThat(job(plan, "second-release").from())
                 .isAfter(plan.outlook().firstFemales().middle());
-        assertThat(findingIds(plan)).doesNotContain("bloom-over", "bloom-missed", "no-males", "no-tunnels");
+        // The trees run ahead of the bees: by the clock of decision 7 half the females are out after the middle of
+        // bloom.
+        assertThat(findingIds(plan)).contains("bloom-missed");
+        assertThat(findingIds(plan)).doesNotContain("bloom-over", "no-males", "no-tunnels");
     }
 }

@@ -13,6 +13,7 @@ import org.nestyear.core.season.BloomDates;
 import org.nestyear.core.season.NestKind;
 import org.nestyear.core.season.Nests;
 import org.nestyear.core.season.Wintered;
+import org.nestyear.core.weather.DailyWeather;
 import org.nestyear.core.weather.WeatherRecord;
 
 /** A handful of springs that between them give every rule something to say. */
@@ -57,7 +58,7 @@ final class Situations {
         add(plans, draft -> {
             draft.species = "Osmia cornuta";
             place(draft);
-            draft.chillDays = 150;
+            draft.chillDays = 120;
             draft.chillC = 7;
         });
         add(plans, draft -> draft.wintered = Wintered.OUTDOORS);
@@ -91,6 +92,7 @@ final class Situations {
             draft.today = LocalDate.of(2012, 3, 20);
             draft.chillDays = 5;
         });
+        add(plans, draft -> draft.weather = cooler(draft.weather, 6));
         return List.copyOf(plans);
     }
 
@@ -98,6 +100,18 @@ final class Situations {
         Draft draft = Draft.washington(YEARS);
         change.accept(draft);
         plans.add(draft.plan());
+    }
+
+    private static WeatherRecord cooler(WeatherRecord weather, double byC) {
+        return new WeatherRecord(weather.days().stream()
+                .map(day -> new DailyWeather(
+                        day.date(),
+                        day.minC() - byC,
+                        day.maxC() - byC,
+                        day.rainMm(),
+                        day.windMs(),
+                        day.radiationMjM2()))
+                .toList());
     }
 
     private static void cold(List<Plan> plans, double days, double celsius) {

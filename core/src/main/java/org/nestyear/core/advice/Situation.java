@@ -2,7 +2,10 @@ package org.nestyear.core.advice;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.nestyear.core.bloom.PastBloom;
+import org.nestyear.core.brood.BroodClock;
+import org.nestyear.core.brood.BroodOutlook;
 import org.nestyear.core.release.Outlook;
 import org.nestyear.core.release.Portion;
 import org.nestyear.core.release.ReleasePlan;
@@ -22,6 +25,7 @@ import org.nestyear.core.weather.Gap;
  * @param release the computed releases
  * @param outlook what to expect after them
  * @param pastBlooms what the dates of past years give, for each plant that has some
+ * @param brood when the last cells are spun and adult, or null where no past summer tells
  * @param realYears real weather years behind the answer
  * @param gaps runs of missing days that were filled
  */
@@ -31,11 +35,17 @@ public record Situation(
         ReleasePlan release,
         Outlook outlook,
         List<PastBloom> pastBlooms,
+        @Nullable BroodOutlook brood,
         int realYears,
         List<Gap> gaps) {
     public Situation {
         pastBlooms = List.copyOf(pastBlooms);
         gaps = List.copyOf(gaps);
+    }
+
+    /** Reads, through a log, what the outlook on the brood was worked out from. */
+    public void brood(ReadLog read) {
+        BroodClock.both(read);
     }
 
     /** A fresh log to read parameters through, so that a rule lists exactly what it read. */
@@ -66,8 +76,13 @@ public record Situation(
         return batch().wintered() == Wintered.OUTDOORS || batch().wintered() == Wintered.UNOPENED;
     }
 
-    /** True when today lies inside the window. */
+    /** True when today lies inside the window and nothing is won by waiting until the question is asked again. */
     public boolean isNow() {
+        return isOpen() && !release.bestDate().isAfter(today().plusDays(Math.round(read().value("ask_again_days"))));
+    }
+
+    /** True when today lies inside the window. */
+    public boolean isOpen() {
         return !today().isBefore(release.window().from());
     }
 

@@ -2,10 +2,12 @@ package org.nestyear.core.plan;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.nestyear.core.advice.Finding;
 import org.nestyear.core.advice.Job;
 import org.nestyear.core.advice.Phrase;
 import org.nestyear.core.bloom.PastBloom;
+import org.nestyear.core.brood.BroodOutlook;
 import org.nestyear.core.release.Outlook;
 import org.nestyear.core.release.ReleasePlan;
 import org.nestyear.core.source.Parameter;
@@ -20,6 +22,7 @@ import org.nestyear.core.species.Species;
  * @param release when, how many, and what other dates cost
  * @param outlook what to expect after the release, day by day over the weather years
  * @param pastBlooms what the dates of past years give, for each plant that has some
+ * @param brood when the last cells are spun and adult, or null where no past summer tells
  * @param jobs things to do, in order of their windows
  * @param findings what the rules found, most pressing first
  * @param realYears how many real weather years stand behind it
@@ -33,6 +36,7 @@ public record Plan(
         ReleasePlan release,
         Outlook outlook,
         List<PastBloom> pastBlooms,
+        @Nullable BroodOutlook brood,
         List<Job> jobs,
         List<Finding> findings,
         int realYears,

@@ -12,8 +12,10 @@ import org.nestyear.core.advice.Job;
 import org.nestyear.core.advice.Phrase;
 import org.nestyear.core.advice.Quantity;
 import org.nestyear.core.advice.Situation;
+import org.nestyear.core.brood.BroodOutlook;
 import org.nestyear.core.release.InOrder;
 import org.nestyear.core.release.NoAnswerException;
+import org.nestyear.core.release.Outlook;
 import org.nestyear.core.release.Portion;
 import org.nestyear.core.release.ReleasePlan;
 import org.nestyear.core.release.ReleasePlanner;
@@ -58,8 +60,15 @@ public final class Planner {
         ReadLog read = new ReadLog(species.parameters());
         ReleasePlanner planner = new ReleasePlanner(merged, known.weather(), species.parameters(), read, inOrder);
         ReleasePlan release = planner.plan();
+        Outlook outlook = planner.outlook();
+        BroodOutlook brood = BroodOutlook.of(
+                        outlook.lastNesting().late(),
+                        known.weather(),
+                        inputs.site().latitudeDeg(),
+                        read)
+                .orElse(null);
         Situation situation = new Situation(
-                merged, species, release, planner.outlook(), planner.pastBlooms(), planner.realYears(), gaps(known));
+                merged, species, release, outlook, planner.pastBlooms(), brood, planner.realYears(), gaps(known));
         List<Job> jobs = Rules.jobs().stream()
                 .flatMap(rule -> rule.find(situation).stream())
                 .sorted(Comparator.comparing(Job::from).thenComparing(Job::to))
@@ -75,6 +84,7 @@ public final class Planner {
                 release,
                 situation.outlook(),
                 situation.pastBlooms(),
+                brood,
                 jobs,
                 findings,
                 planner.realYears(),
@@ -136,7 +146,15 @@ public final class Planner {
         if (s.choosesItself()) {
             return Phrase.of("Have your {} at the nests by {}; they choose their own day.", bees, window.to());
         }
-        if (!s.today().isBefore(window.from())) {
+        if (s.isOpen() && !s.isNow()) {
+            return Phrase.of(
+                    "Put {} out between now and {}, best about {}{}.",
+                    bees,
+                    window.to(),
+                    s.release().bestDate(),
+                    kept(s));
+        }
+        if (s.isOpen()) {
             LocalDate by = window.to();
             return by.isAfter(s.today())
                     ? Phrase.of("Put {} out now, and not later than {}{}.", bees, by, kept(s))

@@ -16,6 +16,7 @@ import org.nestyear.core.advice.rule.FewYearsFinding;
 import org.nestyear.core.advice.rule.FridgeFinding;
 import org.nestyear.core.advice.rule.GapsFinding;
 import org.nestyear.core.advice.rule.HouseJob;
+import org.nestyear.core.advice.rule.IntoTheColdJob;
 import org.nestyear.core.advice.rule.LookOverJob;
 import org.nestyear.core.advice.rule.LostInStoreFinding;
 import org.nestyear.core.advice.rule.MalesFinding;
@@ -23,10 +24,13 @@ import org.nestyear.core.advice.rule.MissedBloomFinding;
 import org.nestyear.core.advice.rule.MudJob;
 import org.nestyear.core.advice.rule.NarrowTunnelsFinding;
 import org.nestyear.core.advice.rule.NeighbourhoodFinding;
+import org.nestyear.core.advice.rule.NestsInJob;
 import org.nestyear.core.advice.rule.NoTrialFinding;
+import org.nestyear.core.advice.rule.NotAdultFinding;
 import org.nestyear.core.advice.rule.OriginFinding;
 import org.nestyear.core.advice.rule.OtherBloomFinding;
 import org.nestyear.core.advice.rule.PastBloomFinding;
+import org.nestyear.core.advice.rule.ProofBySightJob;
 import org.nestyear.core.advice.rule.PutOutJob;
 import org.nestyear.core.advice.rule.SecondReleaseJob;
 import org.nestyear.core.advice.rule.SmallStockFinding;
@@ -35,7 +39,7 @@ import org.nestyear.core.advice.rule.ToldBloomFinding;
 import org.nestyear.core.advice.rule.TunnelsFinding;
 import org.nestyear.core.advice.rule.WatchJob;
 
-/** All rules from release to plugged tunnels, in the order in which equals are shown. */
+/** All rules from release to the next winter's cold, in the order in which equals are shown. */
 public final class Rules {
     private Rules() {}
 
@@ -52,7 +56,10 @@ public final class Rules {
                 new MudJob(),
                 new SecondReleaseJob(),
                 new AuditJob(),
-                new CountPlugsJob());
+                new CountPlugsJob(),
+                new NestsInJob(),
+                new ProofBySightJob(),
+                new IntoTheColdJob());
     }
 
     /** The rules that make findings. */
@@ -71,6 +78,7 @@ public final class Rules {
                 new OtherBloomFinding(),
                 new SmallStockFinding(),
                 new FewDaughtersFinding(),
+                new NotAdultFinding(),
                 new NarrowTunnelsFinding(),
                 new OriginFinding(),
                 new GapsFinding(),

@@ -18,7 +18,8 @@ package org.nestyear.core.release;
  * @param sons expected surviving sons
  * @param tunnelsUsed expected tunnels begun
  * @param unmated share of females that come out when no male is expected alive, 0 to 1
- * @param lostInStore share of cocoons that open in the store before they are put out, 0 to 1
+ * @param lostInStore share of female cocoons that open in the store before they are put out, 0 to 1
+ * @param malesLostInStore the same of male cocoons
  * @param coldSpell share of seasons with three or more flightless days in a row in the two weeks after release
  * @param noFemaleSettles chance that not one female settles, 0 to 1; counted bee by bee for a small stock
  */
@@ -39,5 +40,6 @@ public record Outlook(
         double tunnelsUsed,
         double unmated,
         double lostInStore,
+        double malesLostInStore,
         double coldSpell,
         double noFemaleSettles) {}

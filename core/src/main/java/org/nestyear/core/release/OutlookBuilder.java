@@ -39,6 +39,7 @@ final class OutlookBuilder {
     private final List<Double> noneSettles = new ArrayList<>();
     private final List<Double> unmated = new ArrayList<>();
     private final List<Double> inStore = new ArrayList<>();
+    private final List<Double> malesInStore = new ArrayList<>();
     private final List<Double> coldSpells = new ArrayList<>();
     private final List<Double> missed = new ArrayList<>();
 
@@ -58,6 +59,7 @@ final class OutlookBuilder {
         SeasonWeather weather = member.weather();
         int release = weather.index(date);
         inStore.add(shareInStore(member.times(Sex.FEMALE, release)));
+        malesInStore.add(shareInStore(member.times(Sex.MALE, release)));
         double firstOut =
                 addTimes(weather, member.times(Sex.MALE, release), firstMales, halfMales, new ArrayList<>())[0];
         double half = addTimes(weather, member.times(Sex.FEMALE, release), firstFemales, halfFemales, mostFemales)[1];
@@ -125,9 +127,15 @@ final class OutlookBuilder {
      * The outlook over everything added.
      *
      * @param odds what was counted bee by bee, where it was
-     * @throws NoAnswerException if in no season a female comes out
+     * @throws NoAnswerException if in no season a female or male comes out after the release
      */
     Outlook build(@Nullable WholeBeeOdds odds) {
+        if ((halfFemales.isEmpty() || halfMales.isEmpty()) && mean(inStore) + mean(malesInStore) > HALF) {
+            throw new NoAnswerException(
+                    "NY-PLAN-OUT-IN-STORE",
+                    "In a store this warm for this long most males or females leave their cocoons before they are put"
+                            + " out; look into the box today, and put out what is alive if anything is in bloom.");
+        }
         if (halfFemales.isEmpty() || halfMales.isEmpty()) {
             throw new NoAnswerException(
                     "NY-PLAN-NOT-OUT",
@@ -151,6 +159,7 @@ final class OutlookBuilder {
                 mean(tunnels),
                 mean(unmated),
                 mean(inStore),
+                mean(malesInStore),
                 mean(coldSpells),
                 odds == null ? mean(noneSettles) : odds.noneSettles());
     }

@@ -1,5 +1,6 @@
 package org.nestyear.core.release;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -55,5 +56,16 @@ public record ReleasePlan(
         windowsByGoal = Map.copyOf(windowsByGoal);
         releases = List.copyOf(releases);
         sensitivities = List.copyOf(sensitivities);
+    }
+
+    /** The date that costs nothing: the best, whatever the window. */
+    public LocalDate bestDate() {
+        CurvePoint best = curve.get(0);
+        for (CurvePoint point : curve) {
+            if (point.cost() < best.cost()) {
+                best = point;
+            }
+        }
+        return best.date();
     }
 }

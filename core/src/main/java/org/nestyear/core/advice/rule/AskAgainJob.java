@@ -23,7 +23,8 @@ public final class AskAgainJob implements JobRule {
         LocalDate soon = window.from().minusDays(Math.round(read.value("ask_ahead_days")));
         LocalDate next = s.today().plusDays(Math.round(read.value("ask_again_days")));
         LocalDate from = soon.isAfter(next) ? soon : next;
-        LocalDate to = window.from().isBefore(from) ? from : window.from();
+        LocalDate open = s.isOpen() ? s.release().bestDate() : window.from();
+        LocalDate to = open.isBefore(from) ? from : open;
         return Optional.of(new Job(
                 "ask-again",
                 Phrase.of("Ask again with newer weather"),

@@ -15,16 +15,19 @@ public final class LostInStoreFinding implements FindingRule {
     public Optional<Finding> find(Situation s) {
         ReadLog read = s.read();
         double limit = read.value("in_store_share");
-        if (s.outlook().lostInStore() < limit) {
+        double females = s.outlook().lostInStore();
+        double males = s.outlook().malesLostInStore();
+        if (Math.max(females, males) < limit) {
             return Optional.empty();
         }
         return Optional.of(new Finding(
                 "out-in-the-store",
                 Level.ACT,
                 Phrase.of(
-                        "{} of the females are likely to leave their cocoons before they are put out.",
-                        Quantity.share(s.outlook().lostInStore())),
-                Phrase.of("{}", Quantity.share(s.outlook().lostInStore())),
+                        "{} of the females and {} of the males are likely to leave their cocoons before they are put out.",
+                        Quantity.share(females),
+                        Quantity.share(males)),
+                Phrase.of("{}", Quantity.share(Math.max(females, males))),
                 Phrase.of("{}", Quantity.share(limit)),
                 Phrase.of(
                         "Look at them today; move them to {} or colder, or put them out earlier.",
