@@ -39,6 +39,8 @@ class CatalogueFilesTest {
             "ppm",
             "min",
             "months",
+            "%/(°C·d)",
+            "%/d",
             "m²",
             "1/ha");
     private static final Set<String> PLACEHOLDERS = Set.of("tbd", "xxx", "some", "unknown", "?");
