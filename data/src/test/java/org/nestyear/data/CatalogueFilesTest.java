@@ -41,6 +41,7 @@ class CatalogueFilesTest {
             "months",
             "%/(°C·d)",
             "%/d",
+            "1/°C²",
             "m²",
             "1/ha");
     private static final Set<String> PLACEHOLDERS = Set.of("tbd", "xxx", "some", "unknown", "?");

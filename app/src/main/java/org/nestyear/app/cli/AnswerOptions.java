@@ -20,8 +20,13 @@ final class AnswerOptions {
                 Arguments.word("--units", units, UnitSystem.values(), UnitSystem::word), UnitSystem.METRIC);
     }
 
-    /** Prints the answer in the form asked for. */
+    /** Prints the answer in the form asked for, each line of the text set as a paragraph. */
     void print(Surroundings surroundings, Supplier<String> asJson, Supplier<String> asText) {
-        surroundings.out().print(json ? asJson.get() : Page.set(asText.get()));
+        printPage(surroundings, asJson, () -> Page.set(asText.get()));
+    }
+
+    /** Prints the answer in the form asked for, the text as it is. */
+    void printPage(Surroundings surroundings, Supplier<String> asJson, Supplier<String> asPage) {
+        surroundings.out().print(json ? asJson.get() : asPage.get());
     }
 }

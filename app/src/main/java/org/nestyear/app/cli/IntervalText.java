@@ -44,7 +44,7 @@ final class IntervalText {
         }
         if (answer.clusters() != null) {
             methods.add("Nests: Rao & Scott 1992, Biometrics 48:577; for few nests Korn & Graubard 1998, Survey"
-                    + " Methodology 24:193");
+                    + " Methodology 24:193 (both from memory)");
         }
         return methods;
     }

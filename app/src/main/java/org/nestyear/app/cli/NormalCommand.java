@@ -54,7 +54,7 @@ final class NormalCommand implements Callable<Integer> {
         SightAnswer answer = PlanService.standard()
                 .sighting(file, surroundings.today(), day, Arguments.date("--released", released), seen);
         Wording words = new Wording(options.unitSystem(), day.getYear());
-        options.print(surroundings, () -> NormalPrint.json(answer, words), () -> NormalPrint.text(answer, words));
+        options.printPage(surroundings, () -> NormalPrint.json(answer, words), () -> NormalPrint.text(answer, words));
         return ExitCode.ANSWERED;
     }
 }

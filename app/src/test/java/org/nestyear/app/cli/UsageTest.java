@@ -51,7 +51,17 @@ class UsageTest {
     void helpGoesToStandardOutput() {
         assertThat(Run.of("--help").out())
                 .contains(
-                        "plan", "demo", "check-file", "bloom", "emerge", "sun", "warm", "winter", "serve", "Exit codes")
+                        "plan",
+                        "demo",
+                        "check-file",
+                        "bloom",
+                        "emerge",
+                        "sun",
+                        "warm",
+                        "winter",
+                        "normal",
+                        "serve",
+                        "Exit codes")
                 .contains("degree-days", "chill", "interval", "sample", "rinse", "mud", "range", "trend", "tunnels")
                 .contains("orchard");
         assertThat(Run.of("--help").exit()).isZero();

@@ -14,17 +14,24 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.nestyear.checks.ReferenceWeather;
 import org.nestyear.checks.release.Draft;
+import org.nestyear.core.advice.sight.SightCase;
 import org.nestyear.core.advice.winter.StoreAir;
 import org.nestyear.core.advice.winter.WinterCheck;
 import org.nestyear.core.bloom.hourly.ChillingHours;
 import org.nestyear.core.bloom.hourly.UtahUnits;
+import org.nestyear.core.place.Site;
 import org.nestyear.core.plan.Plan;
 import org.nestyear.core.release.Hindcast;
+import org.nestyear.core.release.Seen;
+import org.nestyear.core.release.SightCheck;
+import org.nestyear.core.release.Sighting;
 import org.nestyear.core.season.SeasonFrame;
+import org.nestyear.core.season.SeasonInputs;
 import org.nestyear.core.season.Wintered;
 import org.nestyear.core.source.Parameter;
 import org.nestyear.core.source.ReadLog;
 import org.nestyear.core.species.Species;
+import org.nestyear.core.weather.GapFilling;
 import org.nestyear.core.winter.PreWinter;
 import org.nestyear.data.CatalogueFiles;
 
@@ -85,6 +92,43 @@ class CatalogueIsReadTest {
         return ids;
     }
 
+    /** Read by the question whether a sighting is normal. */
+    private static Set<String> readByTheSighting() {
+        Draft draft = Draft.washington();
+        ReadLog read = new ReadLog(draft.bees().parameters());
+        Sighting none = SightCheck.of(
+                draft.inputs(),
+                GapFilling.fill(draft.inputs()
+                                .weather()
+                                .upTo(draft.inputs().today())
+                                .orElseThrow())
+                        .weather(),
+                draft.bees().parameters(),
+                read,
+                draft.inputs().today().minusDays(3),
+                Seen.FEMALES);
+        Set<String> ids = new TreeSet<>();
+        read.read().forEach(row -> ids.add(row.id()));
+        SeasonInputs inputs = draft.inputs();
+        Site site = inputs.site();
+        Site north = new Site(
+                site.name(), site.latitudeDeg(), site.longitudeDeg(), site.elevationM(), site.zone(), 0.0, List.of());
+        SeasonInputs turned = new SeasonInputs(
+                north,
+                inputs.weather(),
+                inputs.forecast(),
+                inputs.batches(),
+                inputs.nests(),
+                inputs.plants(),
+                inputs.community(),
+                inputs.goal(),
+                inputs.today());
+        new SightCase(turned, draft.bees(), none)
+                .causes()
+                .forEach(cause -> cause.basis().forEach(row -> ids.add(row.id())));
+        return ids;
+    }
+
     @Test
     void everyRowIsReadBySomeAnswer() {
         Map<String, Set<String>> read = new TreeMap<>();
@@ -95,6 +139,7 @@ class CatalogueIsReadTest {
         Set<String> byAny = new TreeSet<>(readByHindcast());
         byAny.addAll(readByTheSumsOfChill());
         byAny.addAll(readByTheWinter());
+        byAny.addAll(readByTheSighting());
         read.values().forEach(byAny::addAll);
         List<Species> all = CatalogueFiles.load().species();
         assertThat(read.keySet()).hasSameSizeAs(all);

@@ -31,7 +31,7 @@ public record NestTallies(List<Tally> nests) {
 
     /**
      * How many times wider the variance of the share is than that of as many independent cells: the variance between
-     * nests of a ratio of totals, over p(1 − p)/n (Rao and Scott 1992, Biometrics 48:577). Empty when none or all were
+     * nests of a ratio of totals, over p(1 − p)/n (Rao and Scott 1992, Biometrics 48:577, from memory). Empty when none or all were
      * found, because nests without any difference show no spread.
      */
     public OptionalDouble designEffect() {
@@ -52,7 +52,7 @@ public record NestTallies(List<Tally> nests) {
     /**
      * The independent cells that say as much: all cells over the design effect, which is not taken below 1, and over the
      * squared ratio of Student's quantile for nests less one to the normal one, because few nests also tell little of
-     * their spread (Korn and Graubard 1998, Survey Methodology 24:193). With none or all found the design effect is
+     * their spread (Korn and Graubard 1998, Survey Methodology 24:193, from memory). With none or all found the design effect is
      * taken as 1.
      *
      * @param level coverage of the interval to come, above 0 and below 1

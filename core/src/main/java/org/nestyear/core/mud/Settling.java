@@ -21,11 +21,11 @@ public record Settling(double heightMm, double waterC) {
     private static final double WATER_DENSITY = 998.2;
     /** Stokes (1851): 2/9 of the radius squared is 1/18 of the diameter squared. */
     private static final double STOKES = 18;
-    /** Viscosity of water as A · 10^(B / (T − C)), A in Pa·s (Al-Shemmeri 2012). */
+    /** Viscosity of water as A · 10^(B / (T − C)), A in Pa·s (Al-Shemmeri 2012, from memory). */
     private static final double VISCOSITY_A = 2.414e-5;
-    /** B of that formula, K (Al-Shemmeri 2012). */
+    /** B of that formula, K (Al-Shemmeri 2012, from memory). */
     private static final double VISCOSITY_B = 247.8;
-    /** C of that formula, K (Al-Shemmeri 2012). */
+    /** C of that formula, K (Al-Shemmeri 2012, from memory). */
     private static final double VISCOSITY_C = 140;
     /** Ice point, K, by definition. */
     private static final double ICE_POINT = 273.15;

@@ -27,6 +27,10 @@ public final class SightCheck {
     private static final double HALF = 0.5;
     /** Chance under which a sighting is unusual; numerical. */
     private static final double UNUSUAL = 0.05;
+    /** The clock early, right, and late by its error; numerical. */
+    private static final int THREE = 3;
+    /** Share of them that a keeper who looks once a day notices; numerical. */
+    private static final double NOTICED = 0.1;
     /** Days over which flight is looked back at; numerical. */
     private static final int WEEK = 7;
 
@@ -50,6 +54,7 @@ public final class SightCheck {
             Seen seen) {
         SeasonSetup setup = new SeasonSetup(inputs, known, parameters, ModelSettings.of(parameters, inputs.nests()));
         double[] chance = new double[DAYS];
+        int off = (int) Math.max(1, Math.round(parameters.value("sight_error_days")));
         double settlers = 0;
         int runs = 0;
         List<MemberModel> last = new ArrayList<>();
@@ -59,11 +64,14 @@ public final class SightCheck {
             for (MemberModel member : last) {
                 int release = member.weather().index(released);
                 member.release(release);
+                double all = expected(member, member.weather().days(), seen);
                 for (int d = 0; d < DAYS; d++) {
-                    chance[d] += Math.exp(-expected(member, release + d, seen));
+                    for (int late = -off; late <= off; late += off) {
+                        chance[d] += fewer(noticed(all), expected(member, release + d - late, seen));
+                    }
                 }
-                settlers += member.settled(0);
-                runs++;
+                settlers += THREE * member.settled(0);
+                runs += THREE;
             }
         }
         for (int d = 0; d < DAYS; d++) {
@@ -82,6 +90,22 @@ public final class SightCheck {
                 below(chance, UNUSUAL, released),
                 any.flightlessDays(now - WEEK + 1, now + 1),
                 settlers / runs);
+    }
+
+    /** Bees or nests that a keeper notices: a tenth of all, and one at least. */
+    private static int noticed(double all) {
+        return Math.max(1, (int) Math.ceil(NOTICED * all));
+    }
+
+    /** Chance of fewer than {@code count} where {@code expected} are, by Poisson's law. */
+    private static double fewer(int count, double expected) {
+        double term = Math.exp(-expected);
+        double sum = 0;
+        for (int n = 0; n < count; n++) {
+            sum += term;
+            term *= expected / (n + 1);
+        }
+        return Math.min(1, sum);
     }
 
     private static double expected(MemberModel member, int day, Seen seen) {

@@ -9,9 +9,10 @@ import org.nestyear.core.source.ReadLog;
 
 /** A front that looks away from the morning sun wakes its bees late. */
 final class ShadedFrontRule implements SightRule {
-    /** A full circle and half of it, by definition; numerical. */
+    /** A full circle, by definition; numerical. */
     private static final double CIRCLE = 360;
 
+    /** Half a circle, by definition; numerical. */
     private static final double HALF_CIRCLE = 180;
 
     @Override
