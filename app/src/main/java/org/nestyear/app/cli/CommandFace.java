@@ -38,6 +38,7 @@ public final class CommandFace {
                 .addSubcommand(new BloomCommand(surroundings))
                 .addSubcommand(new EmergeCommand(surroundings))
                 .addSubcommand(new SunCommand(surroundings))
+                .addSubcommand(new FacingCommand(surroundings))
                 .addSubcommand(new DegreeDaysCommand(surroundings))
                 .addSubcommand(new ChillCommand(surroundings))
                 .addSubcommand(new WarmCommand(surroundings))

@@ -14,6 +14,9 @@ import org.nestyear.core.release.CurvePoint;
  */
 public final class ReleasePicture {
     private static final double FULL_SCORE = 1.0;
+    /** Room above the highest band, so that its top is seen. */
+    private static final double HEADROOM = 1.05;
+
     private static final int SCORE_TICKS = 8;
 
     private final ReleaseCurve curve;
@@ -28,7 +31,7 @@ public final class ReleasePicture {
         this.days = daysShown(curve, frame);
         double highest =
                 curve.points().stream().mapToDouble(CurvePoint::p90).max().orElse(FULL_SCORE);
-        this.scores = new LinearScale(0, Math.max(FULL_SCORE, highest), frame.plotBottom(), frame.top());
+        this.scores = new LinearScale(0, Math.max(FULL_SCORE, HEADROOM * highest), frame.plotBottom(), frame.top());
     }
 
     /**

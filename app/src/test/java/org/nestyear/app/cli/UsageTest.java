@@ -60,6 +60,7 @@ class UsageTest {
                         "warm",
                         "winter",
                         "normal",
+                        "facing",
                         "serve",
                         "Exit codes")
                 .contains("degree-days", "chill", "interval", "sample", "rinse", "mud", "range", "trend", "tunnels")

@@ -25,7 +25,7 @@ class ReleasePictureTest {
         Document picture = parse(ReleasePicture.draw(curve(points, List.of()), Frame.wide("c")));
         Frame frame = Frame.wide("c");
         LinearScale x = new LinearScale(0, 20, frame.left(), frame.plotRight());
-        LinearScale y = new LinearScale(0, 1.2, frame.plotBottom(), frame.top());
+        LinearScale y = new LinearScale(0, 1.05 * 1.2, frame.plotBottom(), frame.top());
         String expected =
                 corner(x.at(0), y.at(0.5)) + " " + corner(x.at(10), y.at(1)) + " " + corner(x.at(20), y.at(0));
         assertThat(one(picture, "polyline").getAttribute("points")).isEqualTo(expected);
