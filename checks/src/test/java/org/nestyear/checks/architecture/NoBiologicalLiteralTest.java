@@ -42,6 +42,7 @@ class NoBiologicalLiteralTest {
                 "nesting",
                 "outlook",
                 "reach",
+                "sexing",
                 "stocking",
                 "release",
                 "advice",
