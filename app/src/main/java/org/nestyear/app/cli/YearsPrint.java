@@ -94,6 +94,10 @@ final class YearsPrint {
                 + " Bought and given females are left out of it, and wild ones that joined count among the mothers.";
     }
 
+    private static String whole(long number) {
+        return Wording.number((double) number, 0);
+    }
+
     private static String whole(double number) {
         return Wording.number(number, 0);
     }

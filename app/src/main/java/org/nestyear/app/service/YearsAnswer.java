@@ -167,7 +167,7 @@ public record YearsAnswer(
     private static @Nullable Double cost(YearsQuestion question, long missing, long tunnels) {
         Double female = question.femalePrice();
         Double tunnel = question.tunnelPrice();
-        if (female == null && tunnel == null || missing < 0) {
+        if ((female == null && tunnel == null) || missing < 0) {
             return null;
         }
         Integer have = question.tunnels();

@@ -18,7 +18,8 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** No number in the tables of the small calculators is dead: each is in the basis of some answer. */
 class SumsTablesTest {
-    private static final List<String> TABLES = List.of("counting", "hygiene", "mud", "outlook", "reach", "sexing", "stocking");
+    private static final List<String> TABLES =
+            List.of("counting", "hygiene", "mud", "outlook", "reach", "sexing", "stocking");
     private static final List<List<String>> QUESTIONS = List.of(
             List.of("sample", "--of", "nests", "--population", "40", "--prevalence", "5"),
             List.of("sample", "--of", "containers", "--population", "3"),

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.nestyear.app.JsonSchemas;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -46,9 +47,8 @@ class YearsCommandTest {
                     .isLessThanOrEqualTo(answer.get("tunnels_needed").asInt());
         }
         assertThat(answer.get("cost").isNull()).isTrue();
-        String text = Run.of("years", folder.resolve("years.csv").toString())
-                .out()
-                .replaceAll("\\s+", " ");
+        String text =
+                Run.of("years", folder.resolve("years.csv").toString()).out().replaceAll("\\s+", " ");
         assertThat(text).contains("in the spring of 2029", "Your own years: 2021 × 1.38", "They count for 74 %");
     }
 
@@ -88,7 +88,9 @@ class YearsCommandTest {
         assertThat(bold.get("can_spare").asInt()).isZero();
         assertThat(bold.get("females_missing").asDouble()).isPositive();
         assertThat(bold.get("fingerprint")).isNotEqualTo(modest.get("fingerprint"));
-        assertThat(json(file, "--target", "500", "--tunnels", "5").get("females_missing").isNull())
+        assertThat(json(file, "--target", "500", "--tunnels", "5")
+                        .get("females_missing")
+                        .isNull())
                 .isTrue();
     }
 

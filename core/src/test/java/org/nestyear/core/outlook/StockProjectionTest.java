@@ -32,7 +32,8 @@ class StockProjectionTest {
         assertThat(projection.reach(100_000, 200_000)).isEqualTo(0.5825, within(0.025));
         double[] last = projection.run(100_000)[2];
         assertThat(StockProjection.quantile(last, 0.5)).isEqualTo(225_000, within(6000.0));
-        assertThat(StockProjection.quantile(last, 0.9)).isEqualTo(225_000 * Math.exp(1.2816 * 0.5657), within(25_000.0));
+        assertThat(StockProjection.quantile(last, 0.9))
+                .isEqualTo(225_000 * Math.exp(1.2816 * 0.5657), within(25_000.0));
     }
 
     /** One female settles with 0.42; then 1.5/0.42 daughters are expected, none with e^-3.571: chance of some 0.408. */
@@ -94,7 +95,9 @@ class StockProjectionTest {
                 assertThat(Math.sqrt(belief.variance())).isEqualTo(0.6, within(1e-12));
             } else {
                 // n / (n + 0.36/0.25)
-                assertThat(belief.ownWeight()).isEqualTo(n / (n + 1.44), within(1e-12)).isGreaterThan(before);
+                assertThat(belief.ownWeight())
+                        .isEqualTo(n / (n + 1.44), within(1e-12))
+                        .isGreaterThan(before);
                 assertThat(Math.exp(belief.mean())).isBetween(1.28, 2.0);
             }
             before = belief.ownWeight();
