@@ -15,8 +15,13 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 class YearsCommandTest {
-    private static final String FOUR = "year,females_out,daughters,bought,given,joined\n2022,50,30,0,5,2\n"
-            + "2021,40,55,40,0,0\n2023,30,,0,0,0\n2024,60,81,4,6,3\n";
+    private static final String FOUR = """
+            year,females_out,daughters,bought,given,joined
+            2022,50,30,0,5,2
+            2021,40,55,40,0,0
+            2023,30,,0,0,0
+            2024,60,81,4,6,3
+            """;
 
     @TempDir
     Path folder;
@@ -66,13 +71,13 @@ class YearsCommandTest {
     @Test
     void underThreeYearsOnlyThePublishedGrowthIsUsed() throws IOException {
         Path file = write("year;females_out;cells\n2024;20;90\n");
-        JsonNode answer = json(file, "--tunnels", "30", "--tunnel-price", "0.5", "--female-price", "1");
+        JsonNode answer = json(file, "--tunnel-price", "0.5", "--female-price", "1");
         assertThat(answer.get("own_weight").asDouble()).isZero();
         assertThat(answer.get("growth").asDouble()).isEqualTo(1.28, within(1e-8));
         // 90 cells × 0.74 that live × 1/2.5 that are daughters
         assertThat(answer.get("first_females").asInt()).isEqualTo(27);
         double females = answer.get("females_missing").asDouble();
-        int tunnels = Math.max(0, answer.get("tunnels_needed").asInt() - 30);
+        int tunnels = answer.get("tunnels_needed").asInt();
         assertThat(answer.get("cost").asDouble()).isEqualTo(females + 0.5 * tunnels, within(1e-6));
         assertThat(Run.of("years", file.toString()).out().replaceAll("\\s+", " "))
                 .contains("with fewer than three only the published growth is used");
