@@ -74,7 +74,10 @@ class TwoGroupsTest {
         cut.check(1);
     }
 
-    /** Real lots of four places: the interval holds the real number, and the cut is right for at least 78 %. */
+    /**
+     * Real lots of four places. An interval of 90 % holds the real number in three or four of four lots, but for one set of
+     * lots in twenty; the cut is right for 85 % or more of all cocoons.
+     */
     @ParameterizedTest
     @CsvSource({"O. bicornis, osmia_bicornis", "O. cornuta, osmia_cornuta"})
     void realSexesOfWholeLots(String name, String slug) throws IOException {
@@ -86,6 +89,8 @@ class TwoGroupsTest {
                 table.value("female_share"),
                 table.value("female_share_worth"));
         int lots = 0;
+        int held = 0;
+        int heldKnown = 0;
         int right = 0;
         int rightKnown = 0;
         int all = 0;
@@ -112,15 +117,18 @@ class TwoGroupsTest {
                     cut.low(),
                     cut.high(),
                     right(sizes, female, cut.cut()));
-            assertThat((double) females).as(place).isBetween(count.low(), count.high());
-            assertThat((double) females).as(place).isBetween(cut.low(), cut.high());
-            assertThat(good / (double) sizes.size()).as(place).isGreaterThan(0.78);
+            held += females >= count.low() && females <= count.high() ? 1 : 0;
+            heldKnown += females >= cut.low() && females <= cut.high() ? 1 : 0;
             right += good;
             rightKnown += right(sizes, female, cut.cut());
             all += sizes.size();
             lots++;
         }
         assertThat(lots).isEqualTo(4);
+        assertThat(held)
+                .as("intervals of groups that hold the real number, of 4")
+                .isGreaterThanOrEqualTo(3);
+        assertThat(heldKnown).as("intervals of known sizes that hold it, of 4").isGreaterThanOrEqualTo(3);
         assertThat(right / (double) all).isBetween(0.85, 0.96);
         assertThat(rightKnown / (double) all).isBetween(0.85, 0.96);
     }
