@@ -23,6 +23,9 @@ class CatalogueFilesTest {
             "mm",
             "m",
             "°",
+            "mg",
+            "%/d",
+            "%/(°C·d)",
             "W/m²",
             "°C·d",
             "°C²·d",
@@ -96,7 +99,7 @@ class CatalogueFilesTest {
 
     @Test
     void tablesOfSmallSumsHaveCompleteRows() {
-        for (String name : List.of("counting", "hygiene", "mud", "reach", "stocking")) {
+        for (String name : List.of("counting", "hygiene", "mud", "outlook", "reach", "sexing", "stocking")) {
             assertThat(CatalogueFiles.sums(name).rows()).as(name).isNotEmpty();
             for (Parameter row : CatalogueFiles.sums(name).rows()) {
                 assertThat(row.unit()).as(row.id()).isIn(UNITS);

@@ -44,6 +44,17 @@ class CommandLinePageTest {
                 Files.writeString(
                         folder.resolve("my-season/counts.csv"), "year,count\n2011,40\n2012,55\n2013,48\n2015,90\n");
             }
+            if (command.contains("cocoons.csv")) {
+                Files.writeString(folder.resolve("my-season/cocoons.csv"), "weight_mg\n62\n71\n118\n94\n130\n");
+            }
+            if (command.contains("sieves.csv")) {
+                Files.writeString(folder.resolve("my-season/sieves.csv"), "sieve_mm,count\n0,60\n6.2,48\n");
+            }
+            if (command.contains("years.csv")) {
+                Files.writeString(
+                        folder.resolve("my-season/years.csv"),
+                        "year,females_out,daughters,joined\n2013,40,55,0\n2014,50,41,2\n2015,41,60,\n");
+            }
             Run run = Run.of(words(command.substring(START.length()), folder));
 
             assertThat(run.exit()).as(command + "\n" + run.err()).isZero();

@@ -2,11 +2,15 @@ package org.nestyear.app.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.nestyear.core.source.Parameter;
 import org.nestyear.data.CatalogueFiles;
 import tools.jackson.databind.JsonNode;
@@ -14,7 +18,8 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** No number in the tables of the small calculators is dead: each is in the basis of some answer. */
 class SumsTablesTest {
-    private static final List<String> TABLES = List.of("counting", "hygiene", "mud", "reach", "stocking");
+    private static final List<String> TABLES =
+            List.of("counting", "hygiene", "mud", "outlook", "reach", "sexing", "stocking");
     private static final List<List<String>> QUESTIONS = List.of(
             List.of("sample", "--of", "nests", "--population", "40", "--prevalence", "5"),
             List.of("sample", "--of", "containers", "--population", "3"),
@@ -32,10 +37,31 @@ class SumsTablesTest {
             List.of("orchard", "--crop", "almond", "--trees", "9", "--species", "Osmia cornifrons"),
             List.of("orchard", "--crop", "apple", "--trees", "9", "--species", "Osmia cornuta"));
 
+    @TempDir
+    Path folder;
+
+    /** Questions about a keeper's own table. */
+    private List<List<String>> questionsWithTables() throws IOException {
+        String weights = Files.writeString(folder.resolve("weights.csv"), "weight_mg\n62\n120\n")
+                .toString();
+        String widths = Files.writeString(folder.resolve("widths.csv"), "size_mm\n6.2\n7\n")
+                .toString();
+        String years = Files.writeString(folder.resolve("years.csv"), "year,females_out\n2015,20\n")
+                .toString();
+        return List.of(
+                List.of("sex-count", weights, "--species", "Osmia bicornis"),
+                List.of("sex-count", weights, "--species", "Osmia cornuta"),
+                List.of("sex-count", widths, "--species", "Osmia bicornis"),
+                List.of("sex-count", widths, "--species", "Osmia cornuta"),
+                List.of("years", years));
+    }
+
     @Test
-    void everyRowIsReadBySomeAnswer() {
+    void everyRowIsReadBySomeAnswer() throws IOException {
         Set<String> read = new TreeSet<>();
-        for (List<String> question : QUESTIONS) {
+        List<List<String>> questions = new ArrayList<>(QUESTIONS);
+        questions.addAll(questionsWithTables());
+        for (List<String> question : questions) {
             List<String> words = new ArrayList<>(question);
             words.add("--json");
             Run run = Run.of(words.toArray(String[]::new));

@@ -43,6 +43,7 @@ class NoBiologicalLiteralTest {
                 "nesting",
                 "outlook",
                 "reach",
+                "sexing",
                 "stocking",
                 "release",
                 "advice",

@@ -20,7 +20,14 @@ final class PackageTable {
     private static final Set<String> PLAN = with(RELEASE, "core.advice", "core.plan");
     /** The small calculators. */
     private static final Set<String> SUMS = Set.of(
-            "core.count", "core.hygiene", "core.leafcutter", "core.mud", "core.outlook", "core.reach", "core.stocking");
+            "core.count",
+            "core.hygiene",
+            "core.leafcutter",
+            "core.mud",
+            "core.outlook",
+            "core.reach",
+            "core.sexing",
+            "core.stocking");
 
     private static final Set<String> FACED = with(PLAN, SUMS.toArray(String[]::new));
     private static final Set<String> FILES = Set.of("data", "records");
@@ -73,6 +80,8 @@ final class PackageTable {
             row("core.mud", Set.of(), "soil and water follow physics and a definition, whoever digs them"),
             row("core.reach", Set.of("core.source"), "how far a bee flies depends on its size alone"),
             row("core.outlook", Set.of("core.source", "core.stats"), "years of counts have no weather in them")
+                    .jars("org.hipparchus"),
+            row("core.sexing", Set.of("core.stats"), "groups of sizes are statistics, whatever was weighed")
                     .jars("org.hipparchus"),
             row(
                     "core.stocking",

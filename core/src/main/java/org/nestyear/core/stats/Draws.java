@@ -53,4 +53,49 @@ public final class Draws {
             }
         }
     }
+
+    /**
+     * How many of so many come about, each with the same chance; above {@link #MANY} by the normal distribution.
+     *
+     * @param number how many are tried, 0 or more
+     * @param chance 0 to 1
+     */
+    public long binomial(long number, double chance) {
+        if (number < 0 || !(chance >= 0 && chance <= 1)) {
+            throw new IllegalArgumentException("no binomial distribution of " + number + " with " + chance);
+        }
+        if (number > MANY) {
+            double sd = StrictMath.sqrt(number * chance * (1 - chance));
+            return Math.max(0, Math.min(number, Math.round(number * chance + sd * normal())));
+        }
+        long came = 0;
+        for (long i = 0; i < number; i++) {
+            came += uniform() < chance ? 1 : 0;
+        }
+        return came;
+    }
+
+    /**
+     * Poisson: the waits of one exponential after the other; above {@link #MANY} by the normal distribution.
+     *
+     * @param mean 0 or more
+     */
+    public long poisson(double mean) {
+        if (!(mean >= 0 && mean < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException("a Poisson distribution needs a mean of 0 or more, got " + mean);
+        }
+        if (mean > MANY) {
+            return Math.max(0, Math.round(mean + StrictMath.sqrt(mean) * normal()));
+        }
+        long came = -1;
+        double waited = 0;
+        while (waited <= mean) {
+            waited -= StrictMath.log(1 - uniform());
+            came++;
+        }
+        return came;
+    }
+
+    /** Number above which counts are drawn from the normal distribution; numerical. */
+    private static final int MANY = 200;
 }
