@@ -42,8 +42,6 @@ class CatalogueFilesTest {
             "ppm",
             "min",
             "months",
-            "%/(°C·d)",
-            "%/d",
             "1/°C²",
             "m²",
             "1/ha");
