@@ -1,14 +1,9 @@
 package org.nestyear.data;
 
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.time.Year;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.SortedMap;
@@ -48,21 +43,10 @@ public final class BloomDatesCsv {
     }
 
     private void readAll() {
-        try (CsvReader<CsvRecord> reader = CsvColumns.reader(source, separator)) {
-            Iterator<CsvRecord> rows = reader.iterator();
-            header(next(rows));
-            while (rows.hasNext()) {
-                take(next(rows));
-            }
-        } catch (CsvParseException e) {
+        CsvColumns.eachRow(source, separator, FaultCode.BLOOM_SYNTAX, this::row);
+        if (lastLine == 0) {
             throw new DataFault(
-                    FaultCode.BLOOM_SYNTAX,
-                    new Position(source.name(), lastLine + 1, 1),
-                    "a quotation mark is opened and not closed again",
-                    "cells in pairs of quotation marks, or without any",
-                    "");
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+                    FaultCode.FILE_EMPTY, new Position(source.name(), 1, 1), "the table holds no line", EXPECTED, "");
         }
         if (dates.isEmpty()) {
             throw new DataFault(
@@ -74,14 +58,14 @@ public final class BloomDatesCsv {
         }
     }
 
-    private CsvRecord next(Iterator<CsvRecord> rows) {
-        if (!rows.hasNext()) {
-            throw new DataFault(
-                    FaultCode.FILE_EMPTY, new Position(source.name(), 1, 1), "the table holds no line", EXPECTED, "");
+    private void row(CsvRecord row) {
+        boolean first = lastLine == 0;
+        lastLine = (int) row.getStartingLineNumber();
+        if (first) {
+            header(row);
+        } else {
+            take(row);
         }
-        CsvRecord next = rows.next();
-        lastLine = (int) next.getStartingLineNumber();
-        return next;
     }
 
     private void header(CsvRecord row) {

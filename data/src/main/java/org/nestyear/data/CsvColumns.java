@@ -1,9 +1,13 @@
 package org.nestyear.data;
 
 import de.siegmar.fastcsv.reader.CommentStrategy;
+import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /** How tables are read: what parts their cells, and where a cell begins, so that a message can point to it. */
@@ -39,6 +43,31 @@ final class CsvColumns {
                 .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .ofCsvRecord(source.text());
+    }
+
+    /**
+     * Hands the rows of a table over one by one, the header first.
+     *
+     * @param syntax code for a quotation mark that is not closed
+     * @throws DataFault if a quotation mark is not closed, or as {@code take} throws it
+     */
+    static void eachRow(SourceText source, char separator, FaultCode syntax, Consumer<CsvRecord> take) {
+        int lastLine = 0;
+        try (CsvReader<CsvRecord> reader = reader(source, separator)) {
+            for (CsvRecord row : reader) {
+                lastLine = (int) row.getStartingLineNumber();
+                take.accept(row);
+            }
+        } catch (CsvParseException e) {
+            throw new DataFault(
+                    syntax,
+                    new Position(source.name(), lastLine + 1, 1),
+                    "a quotation mark is opened and not closed again",
+                    "cells in pairs of quotation marks, or without any",
+                    "");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** What parts the cells: a comma, or a semicolon or tab where the header line has no comma. */

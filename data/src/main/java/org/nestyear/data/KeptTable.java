@@ -1,10 +1,6 @@
 package org.nestyear.data;
 
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -30,28 +26,18 @@ final class KeptTable {
      */
     static KeptTable read(TextSource file, FaultCode syntax) {
         KeptTable table = new KeptTable(SourceText.read(file));
-        int line = 0;
-        try (CsvReader<CsvRecord> reader = CsvColumns.reader(table.source, table.separator)) {
-            for (CsvRecord row : reader) {
-                line = (int) row.getStartingLineNumber();
-                if (table.names.isEmpty()) {
-                    row.getFields().forEach(name -> table.names.add(name.strip().toLowerCase(Locale.ROOT)));
-                    table.headerLine = line;
-                } else {
-                    table.rows.add(table.new Row(line, row.getFields()));
-                }
-            }
-        } catch (CsvParseException e) {
-            throw new DataFault(
-                    syntax,
-                    new Position(table.source.name(), line + 1, 1),
-                    "a quotation mark is opened and not closed again",
-                    "cells in pairs of quotation marks, or without any",
-                    "");
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        CsvColumns.eachRow(table.source, table.separator, syntax, table::take);
         return table;
+    }
+
+    private void take(CsvRecord row) {
+        int line = (int) row.getStartingLineNumber();
+        if (names.isEmpty()) {
+            row.getFields().forEach(name -> names.add(name.strip().toLowerCase(Locale.ROOT)));
+            headerLine = line;
+        } else {
+            rows.add(new Row(line, row.getFields()));
+        }
     }
 
     List<String> names() {

@@ -1,16 +1,11 @@
 package org.nestyear.data;
 
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.time.DateTimeException;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -61,24 +56,7 @@ public final class TemperatureLogCsv {
     }
 
     private void readAll() {
-        try (CsvReader<CsvRecord> reader = CsvColumns.reader(source, separator)) {
-            Iterator<CsvRecord> rows = reader.iterator();
-            if (rows.hasNext()) {
-                header(next(rows));
-            }
-            while (rows.hasNext()) {
-                take(next(rows));
-            }
-        } catch (CsvParseException e) {
-            throw new DataFault(
-                    FaultCode.LOG_SYNTAX,
-                    new Position(source.name(), lastLine + 1, 1),
-                    "a quotation mark is opened and not closed again",
-                    "cells in pairs of quotation marks, or without any",
-                    "");
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        CsvColumns.eachRow(source, separator, FaultCode.LOG_SYNTAX, this::row);
         if (readings.size() < 2) {
             throw new DataFault(
                     FaultCode.FILE_EMPTY,
@@ -89,10 +67,14 @@ public final class TemperatureLogCsv {
         }
     }
 
-    private CsvRecord next(Iterator<CsvRecord> rows) {
-        CsvRecord next = rows.next();
-        lastLine = (int) next.getStartingLineNumber();
-        return next;
+    private void row(CsvRecord row) {
+        boolean first = lastLine == 0;
+        lastLine = (int) row.getStartingLineNumber();
+        if (first) {
+            header(row);
+        } else {
+            take(row);
+        }
     }
 
     private void header(CsvRecord row) {

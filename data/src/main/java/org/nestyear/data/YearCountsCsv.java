@@ -1,13 +1,8 @@
 package org.nestyear.data;
 
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.SortedMap;
@@ -45,24 +40,7 @@ public final class YearCountsCsv {
     }
 
     private void readAll() {
-        try (CsvReader<CsvRecord> reader = CsvColumns.reader(source, separator)) {
-            Iterator<CsvRecord> rows = reader.iterator();
-            if (rows.hasNext()) {
-                header(next(rows));
-            }
-            while (rows.hasNext()) {
-                take(next(rows));
-            }
-        } catch (CsvParseException e) {
-            throw new DataFault(
-                    FaultCode.COUNTS_SYNTAX,
-                    new Position(source.name(), lastLine + 1, 1),
-                    "a quotation mark is opened and not closed again",
-                    "cells in pairs of quotation marks, or without any",
-                    "");
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        CsvColumns.eachRow(source, separator, FaultCode.COUNTS_SYNTAX, this::row);
         if (counts.isEmpty()) {
             throw new DataFault(
                     FaultCode.FILE_EMPTY,
@@ -73,10 +51,14 @@ public final class YearCountsCsv {
         }
     }
 
-    private CsvRecord next(Iterator<CsvRecord> rows) {
-        CsvRecord next = rows.next();
-        lastLine = (int) next.getStartingLineNumber();
-        return next;
+    private void row(CsvRecord row) {
+        boolean first = lastLine == 0;
+        lastLine = (int) row.getStartingLineNumber();
+        if (first) {
+            header(row);
+        } else {
+            take(row);
+        }
     }
 
     private void header(CsvRecord row) {

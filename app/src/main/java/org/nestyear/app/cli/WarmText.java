@@ -105,16 +105,18 @@ final class WarmText {
                         row("first females", Milestone.FIRST_FEMALE),
                         row("half the females", Milestone.HALF_FEMALES),
                         row("most bees", Milestone.MOST_OUT)));
-        page.blank();
         WarmAnswer.Years years = answer.years();
+        WarmAnswer.LogAnswer log = answer.log();
+        WarmAnswer.HoldAnswer hold = answer.hold();
+        if (years != null || log != null || hold != null) {
+            page.blank();
+        }
         if (years != null) {
             years(years);
         }
-        WarmAnswer.LogAnswer log = answer.log();
         if (log != null) {
             log(log);
         }
-        WarmAnswer.HoldAnswer hold = answer.hold();
         if (hold != null) {
             page.line(WarmWords.verdict(hold, answer, words));
         }

@@ -34,12 +34,17 @@ final class YearsPrint {
                     + whole(spring.p10()) + " and " + whole(spring.p90()) + "), " + whole(spring.tunnels())
                     + " tunnels.");
         }
-        lines.add("Tunnels to have on the way: " + whole(answer.tunnels()) + ", for the middle course."
+        lines.add("Tunnels to have on the way: " + whole(answer.tunnels()) + ", for the middle course, as for the "
+                + answer.question().species().commonName() + "."
                 + (answer.cost() == null ? "" : " " + cost(answer)));
         lines.add(own(answer));
         lines.add(
                 "One bad spring makes a stock small, it does not end it: growth in the next year is as likely as before,"
-                        + " and wild females may join. Never buy from far away to fill a gap: far-off stock mostly fails.");
+                        + " and wild females may join. Do not buy from far away to fill a gap: young of far-off"
+                        + " stock lived through winter at "
+                        + Wording.share(Grounds.value(answer.basis(), "far_stock_survival"), 0)
+                        + " in one study, of local stock at "
+                        + Wording.share(Grounds.value(answer.basis(), "local_stock_survival"), 0) + ".");
         String borrowed =
                 BasisWords.borrowed(answer.basis(), answer.question().species().latinName());
         lines.addAll(Grounds.lines(

@@ -49,6 +49,9 @@ public final class BasisWords {
         for (Parameter parameter : basis) {
             counts.merge(parameter.basis(), 1, Integer::sum);
         }
+        if (basis.size() == 1) {
+            return "The one number read is " + words(basis.get(0).basis()) + ".";
+        }
         return "Of the " + basis.size() + " numbers read, " + counts(counts) + ".";
     }
 

@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import org.nestyear.core.advice.Finding;
 import org.nestyear.core.advice.sight.SightCase;
@@ -140,7 +139,7 @@ public final class PlanService {
             if (catalogue.find(batches.get(i).species()).isEmpty()) {
                 throw season.unknownSpecies(i, catalogue.names());
             }
-            if (!alike(batches.get(0), batches.get(i))) {
+            if (!batches.get(0).isAlike(batches.get(i))) {
                 throw new Refusal(
                         Refusal.Kind.BAD_INPUT,
                         "NY-PLAN-UNLIKE-BATCHES",
@@ -151,13 +150,6 @@ public final class PlanService {
             }
         }
         return catalogue.find(batches.get(0).species()).orElseThrow();
-    }
-
-    private static boolean alike(Batch a, Batch b) {
-        return a.species().equalsIgnoreCase(b.species())
-                && a.wintered() == b.wintered()
-                && Objects.equals(a.chillDays(), b.chillDays())
-                && Objects.equals(a.chillC(), b.chillC());
     }
 
     /** Refuses gaps that no other year can fill, which the model would not accept. */

@@ -88,6 +88,8 @@ public record YearsAnswer(
         ReadLog read = new ReadLog(CatalogueFiles.sums("outlook")
                 .completedBy(question.species().parameters())
                 .completedBy(CatalogueFiles.sums("stocking")));
+        read.row("far_stock_survival");
+        read.row("local_stock_survival");
         Settlers settlers = Settlers.of(read);
         double settling = settlers.out() * settlers.staying().value();
         List<OwnYear> own = new ArrayList<>();

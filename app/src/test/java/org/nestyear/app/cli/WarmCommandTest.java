@@ -33,7 +33,6 @@ class WarmCommandTest {
     @CsvSource({"29.4", "29.4C", "85F"})
     void theCalendarHolds(String at) {
         JsonNode answer = json("--at-c", at, "--start", "2026-06-01");
-
         assertBand(answer, "first_male", "2026-06-17", "2026-06-19");
         assertBand(answer, "first_female", "2026-06-19", "2026-06-21");
         assertBand(answer, "half_females", "2026-06-21", "2026-06-23");
@@ -49,7 +48,6 @@ class WarmCommandTest {
     @Test
     void theRuleOfTheTradeLiesInTheBand() {
         JsonNode answer = json("--at-c", "26.7", "--start", "2026-06-01");
-
         assertThat(LocalDate.parse("2026-06-01").plusDays(28))
                 .isBetween(date(answer, "half_females", "early"), date(answer, "half_females", "late"));
     }
@@ -61,7 +59,6 @@ class WarmCommandTest {
         JsonNode back = json("--at-c", at, "--ready-by", "2026-06-22");
         JsonNode forward = json("--at-c", at, "--start", back.get("start").asString());
         JsonNode latest = json("--at-c", at, "--start", back.get("start_latest").asString());
-
         assertThat(date(forward, "half_females", "late")).isEqualTo(LocalDate.parse("2026-06-22"));
         assertThat(date(latest, "half_females", "early")).isEqualTo(LocalDate.parse("2026-06-22"));
         assertThat(back.get("half_females")).isEqualTo(forward.get("half_females"));
@@ -72,7 +69,6 @@ class WarmCommandTest {
     void boughtAlreadyWarmed() {
         JsonNode warmed = json("--at-c", "29.4", "--start", "2026-06-01", "--days-warmed", "10");
         JsonNode stated = json("--at-c", "29.4", "--start", "2026-06-01", "--days-to-flight", "7");
-
         assertBand(warmed, "first_male", "2026-06-07", "2026-06-09");
         assertThat(stated.get("first_male")).isEqualTo(warmed.get("first_male"));
         // Parasitoids came out from day 10 on, so the watch begins at once.
@@ -85,7 +81,6 @@ class WarmCommandTest {
     @Test
     void aSteadyLogIsSteadyWarming() throws IOException {
         JsonNode answer = json("--log", log("2026-06-01T00:00", 24 * 30, 29.4).toString());
-
         assertBand(answer, "half_females", "2026-06-21", "2026-06-23");
         assertThat(answer.at("/log/stage_most").asString()).isEqualTo("emerging");
         assertThat(answer.at("/log/mean_c").asDouble()).isEqualTo(29.4);
@@ -96,7 +91,6 @@ class WarmCommandTest {
     void afterTheLogItsLastDayGoesOn() throws IOException {
         String file = log("2026-06-01T00:00", 24 * 10, 29.4).toString();
         JsonNode answer = json("--log", file);
-
         assertBand(answer, "half_females", "2026-06-21", "2026-06-23");
         assertThat(answer.at("/log/then_c").asDouble()).isEqualTo(29.4);
         assertThat(answer.at("/log/stage_least").asString()).isEqualTo("white_pupa");
@@ -132,7 +126,6 @@ class WarmCommandTest {
     @Test
     void outdoorsTheYearsMakeTheBand() {
         JsonNode ahead = json("--weather", WEATHER, "--lat", "40.78", "--out", "2016-05-15");
-
         assertThat(ahead.at("/summers/count").asInt()).isEqualTo(4);
         assertThat(ahead.at("/summers/own_days").asInt()).isZero();
         assertThat(ahead.at("/summers/last_useful").asString()).isEqualTo("2016-07-31");
@@ -162,7 +155,6 @@ class WarmCommandTest {
 
         JsonNode north = json("--weather", WEATHER, "--lat", "40.78", "--out", "2014-05-15");
         JsonNode turned = json("--weather", south.toString(), "--lat", "-40.78", "--out", "2014-11-15");
-
         assertThat(turned.at("/summers/last_useful").asString()).isEqualTo("2015-02-01");
         for (String milestone : List.of("first_male", "first_female", "half_females", "most_out")) {
             for (String bound : List.of("early", "late")) {

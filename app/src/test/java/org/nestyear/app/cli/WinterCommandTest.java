@@ -79,9 +79,9 @@ class WinterCommandTest {
 
     @ParameterizedTest
     @CsvSource({
-        "3, 12, store-far-too-warm",
-        "8, 8, store-too-warm",
-        "3, -4, store-colder-than-tested",
+        "3, 12, fridge-far-too-warm",
+        "8, 8, fridge-too-warm",
+        "3, -4, fridge-colder-than-tested",
     })
     void aFridgeThatStraysIsFound(double first, double last, String expected) throws IOException {
         assertThat(findings(json(log(20, day -> day < 18 ? first : last), BEES)))
@@ -91,18 +91,18 @@ class WinterCommandTest {
     @Test
     void longWarmthSpendsTheFat() throws IOException {
         JsonNode answer = json(log(165, day -> 7), "Osmia cornuta");
-        assertThat(findings(answer)).contains("store-warm-too-long", "fat-nearly-spent");
+        assertThat(findings(answer)).contains("fridge-too-warm-too-long", "fat-nearly-spent");
         assertThat(answer.get("days_left").asDouble()).isZero();
-        assertThat(findings(json(log(272, day -> 1), BEES))).contains("store-too-long");
+        assertThat(findings(json(log(272, day -> 1), BEES))).contains("fridge-too-long");
     }
 
     @Test
     void limitsOfTheFridgeAreForTheFridgeAlone() throws IOException {
         String log = log(120, day -> day < 118 ? -6 : 12);
-        assertThat(findings(json(log, BEES))).contains("store-far-too-warm", "store-colder-than-tested");
+        assertThat(findings(json(log, BEES))).contains("fridge-far-too-warm", "fridge-colder-than-tested");
         assertThat(findings(json(log, BEES, "--kept", "shed")))
                 .contains("mild-late-winter")
-                .doesNotContain("store-far-too-warm", "store-colder-than-tested");
+                .doesNotContain("fridge-far-too-warm", "fridge-colder-than-tested");
     }
 
     /** 30 days at 20 °C are 150 degree-days above 15 °C: 0.05 × 150 − 4.63 = 2.9 %. */

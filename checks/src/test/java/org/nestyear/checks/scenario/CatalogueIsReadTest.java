@@ -109,20 +109,16 @@ class CatalogueIsReadTest {
                 Seen.FEMALES);
         Set<String> ids = new TreeSet<>();
         read.read().forEach(row -> ids.add(row.id()));
-        SeasonInputs inputs = draft.inputs();
-        Site site = inputs.site();
-        Site north = new Site(
-                site.name(), site.latitudeDeg(), site.longitudeDeg(), site.elevationM(), site.zone(), 0.0, List.of());
-        SeasonInputs turned = new SeasonInputs(
-                north,
-                inputs.weather(),
-                inputs.forecast(),
-                inputs.batches(),
-                inputs.nests(),
-                inputs.plants(),
-                inputs.community(),
-                inputs.goal(),
-                inputs.today());
+        Site site = draft.inputs().site();
+        SeasonInputs turned = draft.inputs()
+                .withSite(new Site(
+                        site.name(),
+                        site.latitudeDeg(),
+                        site.longitudeDeg(),
+                        site.elevationM(),
+                        site.zone(),
+                        0.0,
+                        List.of()));
         new SightCase(turned, draft.bees(), none)
                 .causes()
                 .forEach(cause -> cause.basis().forEach(row -> ids.add(row.id())));

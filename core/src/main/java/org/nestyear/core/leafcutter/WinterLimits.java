@@ -3,11 +3,10 @@ package org.nestyear.core.leafcutter;
 import java.util.ArrayList;
 import java.util.List;
 import org.nestyear.core.source.ParameterReader;
+import org.nestyear.core.weather.HourlyTemperatures;
 
 /** What settled prepupae bear from the end of summer to the start of warming. */
 public final class WinterLimits {
-    private static final double HOURS = 24;
-
     private final double storeLowC;
     private final double storeHighC;
     private final double watchC;
@@ -67,25 +66,16 @@ public final class WinterLimits {
      */
     public List<Flag> flags(double[] hourlyC) {
         List<Flag> flags = new ArrayList<>();
-        if (daysFrom(hourlyC, warmC, Double.POSITIVE_INFINITY) > warmDays
-                || daysFrom(hourlyC, hotC, Double.POSITIVE_INFINITY) > hotDays) {
+        if (HourlyTemperatures.daysWithin(hourlyC, warmC, Double.POSITIVE_INFINITY) > warmDays
+                || HourlyTemperatures.daysWithin(hourlyC, hotC, Double.POSITIVE_INFINITY) > hotDays) {
             flags.add(Flag.AUTUMN_TOO_WARM);
         }
-        if (daysFrom(hourlyC, Double.NEGATIVE_INFINITY, watchC) > 0) {
+        if (HourlyTemperatures.daysWithin(hourlyC, Double.NEGATIVE_INFINITY, watchC) > 0) {
             flags.add(Flag.BELOW_FREEZING);
         }
-        if (daysFrom(hourlyC, briefLowC, Math.nextUp(briefHighC)) > briefDays) {
+        if (HourlyTemperatures.daysWithin(hourlyC, briefLowC, Math.nextUp(briefHighC)) > briefDays) {
             flags.add(Flag.MILD_TOO_LONG);
         }
         return flags;
-    }
-
-    /** Days, counted by hours, from one temperature on and below another. */
-    public static double daysFrom(double[] hourlyC, double fromC, double belowC) {
-        int hours = 0;
-        for (double celsius : hourlyC) {
-            hours += celsius >= fromC && celsius < belowC ? 1 : 0;
-        }
-        return hours / HOURS;
     }
 }

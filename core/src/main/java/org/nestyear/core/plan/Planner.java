@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import org.nestyear.core.advice.Finding;
 import org.nestyear.core.advice.Job;
 import org.nestyear.core.advice.Phrase;
@@ -55,7 +54,7 @@ public final class Planner {
      */
     public static Plan plan(SeasonInputs inputs, Species species, InOrder inOrder) {
         PresentRange.require(species, inputs.site());
-        SeasonInputs merged = inputs.withBatches(List.of(merge(inputs.batches())));
+        SeasonInputs merged = inputs.withBatches(List.of(Batch.together(inputs.batches())));
         FilledWeather known = GapFilling.fill(knownWeather(merged));
         ReadLog read = new ReadLog(species.parameters());
         ReleasePlanner planner = new ReleasePlanner(merged, known.weather(), species.parameters(), read, inOrder);
@@ -103,34 +102,6 @@ public final class Planner {
 
     private static List<Gap> gaps(FilledWeather known) {
         return known.fillings().stream().map(Filling::gap).toList();
-    }
-
-    /** One batch out of several that are the same but for their numbers. */
-    private static Batch merge(List<Batch> batches) {
-        Batch first = batches.get(0);
-        int females = 0;
-        int males = 0;
-        for (Batch batch : batches) {
-            boolean alike = batch.species().equalsIgnoreCase(first.species())
-                    && batch.wintered() == first.wintered()
-                    && Objects.equals(batch.chillDays(), first.chillDays())
-                    && Objects.equals(batch.chillC(), first.chillC());
-            if (!alike) {
-                throw new IllegalArgumentException("the batches differ in species or winter; a plan holds bees of one"
-                        + " species that wintered together, so put each into a file of its own");
-            }
-            females += batch.females();
-            males += batch.males();
-        }
-        boolean local = batches.stream().allMatch(b -> b.origin().equals(first.origin()));
-        return new Batch(
-                first.species(),
-                local ? first.origin() : "several places",
-                females,
-                males,
-                first.wintered(),
-                first.chillDays(),
-                first.chillC());
     }
 
     private static Phrase headline(Situation s) {

@@ -46,6 +46,16 @@ public record SeasonInputs(
         return new SeasonInputs(site, weather, forecast, others, nests, plants, community, goal, today);
     }
 
+    /** The same season on another day. */
+    public SeasonInputs withToday(LocalDate other) {
+        return new SeasonInputs(site, weather, forecast, batches, nests, plants, community, goal, other);
+    }
+
+    /** The same season at another place, or with the house turned. */
+    public SeasonInputs withSite(Site other) {
+        return new SeasonInputs(other, weather, forecast, batches, nests, plants, community, goal, today);
+    }
+
     /** The same season with another aim. */
     public SeasonInputs withGoal(Goal other) {
         return new SeasonInputs(site, weather, forecast, batches, nests, plants, community, other, today);

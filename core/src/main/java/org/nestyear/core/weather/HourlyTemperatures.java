@@ -28,6 +28,8 @@ import org.nestyear.core.sun.DaySpan;
 public final class HourlyTemperatures {
     /** Linvill (1990): the sine is that of a day four hours longer, which puts its crest two hours after noon. */
     private static final double SINE_EXTENSION_HOURS = 4;
+    /** Hours in a day, by definition. */
+    private static final double DAY_HOURS = 24;
 
     private HourlyTemperatures() {}
 
@@ -109,5 +111,13 @@ public final class HourlyTemperatures {
                         + " °C are not the range of a day on " + firstDay.plusDays(d));
             }
         }
+    }
+
+    /** Days, counted by hours, from one temperature on and below another. */
+    public static double daysWithin(double[] hourlyC, double fromC, double belowC) {
+        return Arrays.stream(hourlyC)
+                        .filter(celsius -> celsius >= fromC && celsius < belowC)
+                        .count()
+                / DAY_HOURS;
     }
 }

@@ -8,6 +8,7 @@ import org.nestyear.core.advice.Phrase;
 import org.nestyear.core.advice.Quantity;
 import org.nestyear.core.leafcutter.WinterLimits;
 import org.nestyear.core.source.ReadLog;
+import org.nestyear.core.weather.HourlyTemperatures;
 
 /** What a log from the end of summer on shows of leafcutter cells, which winter as prepupae and need no fat watched. */
 public final class LeafcutterWinter {
@@ -28,7 +29,7 @@ public final class LeafcutterWinter {
 
     /** Days of the log below the warmth of a short stay, counted by hours. */
     public static double coldDays(ReadLog read, double[] hourlyC) {
-        return WinterLimits.daysFrom(hourlyC, Double.NEGATIVE_INFINITY, read.value("store_brief_low_c"));
+        return HourlyTemperatures.daysWithin(hourlyC, Double.NEGATIVE_INFINITY, read.value("store_brief_low_c"));
     }
 
     private static Finding finding(WinterLimits.Flag flag, ReadLog read, double[] hourlyC) {
@@ -77,7 +78,7 @@ public final class LeafcutterWinter {
                         Phrase.of("A long mild store spends what the grubs live on."),
                         Phrase.of(
                                 "{} between {} and {}",
-                                Quantity.days(WinterLimits.daysFrom(
+                                Quantity.days(HourlyTemperatures.daysWithin(
                                         hourlyC,
                                         read.value("store_brief_low_c"),
                                         Math.nextUp(read.value("store_brief_high_c")))),
@@ -91,6 +92,6 @@ public final class LeafcutterWinter {
     }
 
     private static Quantity days(double[] hourlyC, double fromC) {
-        return Quantity.days(WinterLimits.daysFrom(hourlyC, fromC, Double.POSITIVE_INFINITY));
+        return Quantity.days(HourlyTemperatures.daysWithin(hourlyC, fromC, Double.POSITIVE_INFINITY));
     }
 }

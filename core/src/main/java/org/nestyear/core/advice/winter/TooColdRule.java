@@ -17,7 +17,7 @@ final class TooColdRule implements WinterRule {
             return Optional.empty();
         }
         return Optional.of(new Finding(
-                "store-colder-than-tested",
+                "fridge-colder-than-tested",
                 Level.WATCH,
                 Phrase.of("Colder than the range that was tested."),
                 Phrase.of("down to {}", Quantity.celsius(check.coldestC()).withDecimals(1)),

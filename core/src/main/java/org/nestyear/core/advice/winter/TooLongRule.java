@@ -17,7 +17,7 @@ final class TooLongRule implements WinterRule {
             return Optional.empty();
         }
         return Optional.of(new Finding(
-                "store-too-long",
+                "fridge-too-long",
                 Level.ACT,
                 Phrase.of("Longer in the cold than was ever tested with success."),
                 Phrase.of("{} since the cold began", Quantity.days(check.coldDays())),

@@ -18,7 +18,7 @@ final class TooWarmRule implements WinterRule {
         }
         boolean now = check.nowC() >= limit;
         return Optional.of(new Finding(
-                "store-far-too-warm",
+                "fridge-far-too-warm",
                 now || check.tooWarmDays() >= 1 ? Level.ACT : Level.WATCH,
                 now
                         ? Phrase.of("The store is too warm for wintering these bees.")

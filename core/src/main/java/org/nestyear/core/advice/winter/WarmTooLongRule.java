@@ -18,7 +18,7 @@ final class WarmTooLongRule implements WinterRule {
             return Optional.empty();
         }
         return Optional.of(new Finding(
-                over ? "store-warm-too-long" : "store-too-warm",
+                over ? "fridge-too-warm-too-long" : "fridge-too-warm",
                 Level.ACT,
                 over
                         ? Phrase.of("Kept this warm for this long, cocoons burn their fat and bees die early.")

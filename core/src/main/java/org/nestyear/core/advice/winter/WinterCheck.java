@@ -3,12 +3,14 @@ package org.nestyear.core.advice.winter;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.nestyear.core.advice.Finding;
 import org.nestyear.core.season.Wintered;
 import org.nestyear.core.source.Parameter;
 import org.nestyear.core.source.ParameterTable;
 import org.nestyear.core.source.ReadLog;
+import org.nestyear.core.weather.HourlyTemperatures;
 import org.nestyear.core.winter.BodyFat;
 import org.nestyear.core.winter.PreWinter;
 
@@ -46,11 +48,11 @@ public record WinterCheck(
         @Nullable StoreAir air,
         List<Parameter> basis) {
     private static final int DAY_HOURS = 24;
-    private static final List<WinterRule> RULES = List.of(
-            new TooWarmRule(),
-            new WarmTooLongRule(),
-            new TooColdRule(),
-            new TooLongRule(),
+    /** Rules for a fridge, gravest first. */
+    private static final List<WinterRule> FRIDGE =
+            List.of(new TooWarmRule(), new WarmTooLongRule(), new TooColdRule(), new TooLongRule());
+
+    private static final List<WinterRule> OTHERS = List.of(
             new FatRule(),
             new PreWinterRule(),
             new MildSpellRule(),
@@ -123,7 +125,7 @@ public record WinterCheck(
     }
 
     private static double daysAbove(double[] hourlyC, double limitC) {
-        return Arrays.stream(hourlyC).filter(celsius -> celsius >= limitC).count() / (double) DAY_HOURS;
+        return HourlyTemperatures.daysWithin(hourlyC, limitC, Double.POSITIVE_INFINITY);
     }
 
     /** True for cocoons in a fridge, the only ones its limits are for. */
@@ -158,11 +160,43 @@ public record WinterCheck(
 
     /** What the rules find, most pressing first. */
     public List<Finding> findings() {
-        return RULES.stream()
+        return Stream.concat(FRIDGE.stream(), OTHERS.stream())
                 .map(rule -> rule.find(this))
                 .flatMap(Optional::stream)
                 .sorted((a, b) -> b.level().compareTo(a.level()))
                 .toList();
+    }
+
+    /**
+     * The gravest finding about a fridge of one temperature.
+     *
+     * @param days days in it, d
+     * @param celsius its temperature, °C
+     */
+    public static Optional<Finding> ofSteadyFridge(ParameterTable table, double days, double celsius) {
+        ReadLog read = new ReadLog(table);
+        BodyFat fat = BodyFat.of(read);
+        boolean warm = celsius > read.value("fridge_high_c");
+        boolean tooWarm = celsius >= read.value("chill_limit_c");
+        WinterCheck check = new WinterCheck(
+                table,
+                Wintered.FRIDGE,
+                tooWarm ? 0 : days,
+                days,
+                celsius,
+                celsius,
+                celsius,
+                warm ? days : 0,
+                tooWarm ? days : 0,
+                days * fat.percentPerDay(celsius),
+                fat,
+                null,
+                null,
+                read.read());
+        return FRIDGE.stream()
+                .map(rule -> rule.find(check))
+                .flatMap(Optional::stream)
+                .findFirst();
     }
 
     /** A log of the numbers a rule reads. */
