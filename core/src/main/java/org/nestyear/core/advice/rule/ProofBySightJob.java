@@ -32,7 +32,7 @@ public final class ProofBySightJob implements JobRule {
         LocalDate early = brood.adultEarly();
         if (early != null) {
             why.add(Phrase.of(
-                    "Adult between {} and {} in nineteen cases of twenty, over {} summers and two sets of stage times.",
+                    "Adult between {} and {} in nine cases of ten, over {} summers and two sets of stage times.",
                     early,
                     adult,
                     Quantity.count(brood.summers())));

@@ -78,7 +78,7 @@ public final class SplitFinding implements FindingRule {
         return best.gain() < 0
                 ? Phrase.of("of {} ways to split the bees over two dates none beats one date; ", tried)
                 : Phrase.of(
-                        "of {} ways to split the bees over two dates the best wins {}; ",
+                        "of {} ways to split the bees over two dates the best wins {} at most; ",
                         tried,
                         Quantity.share(best.gain()));
     }
