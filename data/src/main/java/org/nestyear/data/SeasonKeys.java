@@ -19,7 +19,18 @@ final class SeasonKeys {
     private static Map<String, List<String>> tables() {
         Map<String, List<String>> tables = new LinkedHashMap<>();
         tables.put("", List.of("format", "site", "weather", "batch", "nests", "plant", "community", "aim"));
-        tables.put("site", List.of("name", "latitude", "longitude", "elevation_m", "zone", "faces_deg", "horizon"));
+        tables.put(
+                "site",
+                List.of(
+                        "name",
+                        "latitude",
+                        "longitude",
+                        "elevation_m",
+                        "zone",
+                        "faces_deg",
+                        "horizon",
+                        "roof_out_cm",
+                        "roof_above_cm"));
         tables.put("weather", List.of("files", "forecast"));
         tables.put(
                 "batch",

@@ -44,7 +44,8 @@ class CatalogueFilesTest {
             "months",
             "1/°C²",
             "m²",
-            "1/ha");
+            "1/ha",
+            "°C per 100 W/m²");
     private static final Set<String> PLACEHOLDERS = Set.of("tbd", "xxx", "some", "unknown", "?");
 
     private final Catalogue catalogue = CatalogueFiles.load();

@@ -142,9 +142,10 @@ class SeasonFileTest {
         TextSource source = Fixtures.source("bad-season/unknown-key.toml");
 
         assertThatThrownBy(() -> SeasonFile.read(source, DAY))
-                .hasMessage(source.name()
-                        + ":5:1: \"lattitude\" is not a key of [site]; expected one of name, latitude, longitude,"
-                        + " elevation_m, zone, faces_deg, horizon.\nMaybe \"latitude\" was meant.");
+                .hasMessage(
+                        source.name()
+                                + ":5:1: \"lattitude\" is not a key of [site]; expected one of name, latitude, longitude,"
+                                + " elevation_m, zone, faces_deg, horizon, roof_out_cm, roof_above_cm.\nMaybe \"latitude\" was meant.");
     }
 
     @Test

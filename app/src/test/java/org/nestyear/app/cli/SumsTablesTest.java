@@ -19,7 +19,7 @@ import tools.jackson.databind.json.JsonMapper;
 /** No number in the tables of the small calculators is dead: each is in the basis of some answer. */
 class SumsTablesTest {
     private static final List<String> TABLES =
-            List.of("counting", "hygiene", "mud", "outlook", "reach", "sexing", "stocking");
+            List.of("counting", "hygiene", "mud", "outlook", "reach", "sexing", "siting", "stocking");
     private static final List<List<String>> QUESTIONS = List.of(
             List.of("sample", "--of", "nests", "--population", "40", "--prevalence", "5"),
             List.of("sample", "--of", "containers", "--population", "3"),
@@ -48,7 +48,13 @@ class SumsTablesTest {
                 .toString();
         String years = Files.writeString(folder.resolve("years.csv"), "year,females_out\n2015,20\n")
                 .toString();
+        assertThat(Run.of("demo", "--write", folder.resolve("season").toString())
+                        .exit())
+                .isZero();
+        String season = folder.resolve("season/tansy-lane.toml").toString();
         return List.of(
+                List.of("facing", season),
+                List.of("facing", season, "--for", "leafcutter"),
                 List.of("sex-count", weights, "--species", "Osmia bicornis"),
                 List.of("sex-count", weights, "--species", "Osmia cornuta"),
                 List.of("sex-count", widths, "--species", "Osmia bicornis"),

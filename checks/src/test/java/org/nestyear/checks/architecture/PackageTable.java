@@ -27,6 +27,7 @@ final class PackageTable {
             "core.outlook",
             "core.reach",
             "core.sexing",
+            "core.siting",
             "core.stocking");
 
     private static final Set<String> FACED = with(PLAN, SUMS.toArray(String[]::new));
@@ -83,6 +84,7 @@ final class PackageTable {
                     .jars("org.hipparchus"),
             row("core.sexing", Set.of("core.stats"), "groups of sizes are statistics, whatever was weighed")
                     .jars("org.hipparchus"),
+            row("core.siting", WORLD, "how a house stands is sun, air and sources, whatever is planned for it"),
             row(
                     "core.stocking",
                     with(STAGES, "core.nesting"),
