@@ -155,6 +155,7 @@ public final class ReleasePlanner {
                 chosen.reason(),
                 chosen.gain(),
                 chosen.gainInBadYears(),
+                split.dial(best, odds),
                 split.bestPair(),
                 agreement(goal, window),
                 ruleOfThumb(scores),
