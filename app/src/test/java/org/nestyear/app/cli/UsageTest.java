@@ -60,6 +60,7 @@ class UsageTest {
                         "warm",
                         "winter",
                         "normal",
+                        "torch",
                         "facing",
                         "serve",
                         "Exit codes")

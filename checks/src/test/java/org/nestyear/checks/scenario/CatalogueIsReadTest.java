@@ -25,6 +25,7 @@ import org.nestyear.core.release.Hindcast;
 import org.nestyear.core.release.Seen;
 import org.nestyear.core.release.SightCheck;
 import org.nestyear.core.release.Sighting;
+import org.nestyear.core.release.TorchCheck;
 import org.nestyear.core.season.SeasonFrame;
 import org.nestyear.core.season.SeasonInputs;
 import org.nestyear.core.season.Wintered;
@@ -32,6 +33,7 @@ import org.nestyear.core.source.Parameter;
 import org.nestyear.core.source.ReadLog;
 import org.nestyear.core.species.Species;
 import org.nestyear.core.weather.GapFilling;
+import org.nestyear.core.weather.WeatherRecord;
 import org.nestyear.core.winter.PreWinter;
 import org.nestyear.data.CatalogueFiles;
 
@@ -96,17 +98,23 @@ class CatalogueIsReadTest {
     private static Set<String> readByTheSighting() {
         Draft draft = Draft.washington();
         ReadLog read = new ReadLog(draft.bees().parameters());
+        WeatherRecord known = GapFilling.fill(
+                        draft.inputs().weather().upTo(draft.inputs().today()).orElseThrow())
+                .weather();
         Sighting none = SightCheck.of(
                 draft.inputs(),
-                GapFilling.fill(draft.inputs()
-                                .weather()
-                                .upTo(draft.inputs().today())
-                                .orElseThrow())
-                        .weather(),
+                known,
                 draft.bees().parameters(),
                 read,
                 draft.inputs().today().minusDays(3),
                 Seen.FEMALES);
+        TorchCheck.of(
+                draft.inputs(),
+                known,
+                draft.bees().parameters(),
+                read,
+                draft.inputs().today().minusDays(3),
+                List.of(0));
         Set<String> ids = new TreeSet<>();
         read.read().forEach(row -> ids.add(row.id()));
         Site site = draft.inputs().site();

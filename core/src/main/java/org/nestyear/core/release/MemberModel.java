@@ -306,6 +306,23 @@ final class MemberModel {
         return sum;
     }
 
+    /** Females of the last release that nest on the morning of a day in a course, tunnels being no limit. */
+    double nestingOn(int course, int day) {
+        int pre = settings.nesting().prenestingDays();
+        double sum = 0;
+        for (int d = 0; d + pre <= Math.min(day, females.length - 1); d++) {
+            if (females[d] > 0) {
+                sum += females[d] * values[course].settled(d) * values[course].alive(d + pre, day);
+            }
+        }
+        return sum;
+    }
+
+    /** Cells that a female nesting on a day still builds in a course, tunnels being no limit. */
+    double cellsStill(int course, int day) {
+        return values[course].cellsStill(day);
+    }
+
     /** Days without flight from day {@code from} to before day {@code to}. */
     int flightlessDays(int from, int to) {
         int days = 0;
