@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import org.nestyear.core.place.HorizonPoint;
+import org.nestyear.core.place.Region;
 import org.nestyear.core.place.Site;
 import org.nestyear.core.season.Batch;
 import org.nestyear.core.season.CommunityBloom;
@@ -34,7 +35,8 @@ final class SeasonParts {
                 table.number("elevation_m", -430, 6000, "m"),
                 zone(table),
                 table.numberOrNull("faces_deg", 0, 360, "degrees clockwise from north"),
-                table.has("horizon") ? horizon(table) : List.of());
+                table.has("horizon") ? horizon(table) : List.of(),
+                table.has("region") ? table.word("region", Region.values(), Region::word) : null);
     }
 
     private static ZoneId zone(SeasonTable table) {

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param zone time zone of the clocks there
  * @param facesDeg where the house front looks, degrees clockwise from north, or null when not told
  * @param horizon sighted points of the skyline, in order of azimuth; empty means a flat horizon
+ * @param region the keeper's word for the part of the world, or null when not told
  */
 public record Site(
         String name,
@@ -22,7 +23,8 @@ public record Site(
         double elevationM,
         ZoneId zone,
         @Nullable Double facesDeg,
-        List<HorizonPoint> horizon) {
+        List<HorizonPoint> horizon,
+        @Nullable Region region) {
     private static final double LOWEST_LAND_M = -430;
     private static final double HIGHEST_GARDEN_M = 6000;
     private static final double TURN_DEG = 360;
@@ -42,6 +44,18 @@ public record Site(
                         + horizon.get(i - 1).azimuthDeg() + " degrees; list the points clockwise, each once");
             }
         }
+    }
+
+    /** A place whose region is not told. */
+    public Site(
+            String name,
+            double latitudeDeg,
+            double longitudeDeg,
+            double elevationM,
+            ZoneId zone,
+            @Nullable Double facesDeg,
+            List<HorizonPoint> horizon) {
+        this(name, latitudeDeg, longitudeDeg, elevationM, zone, facesDeg, horizon, null);
     }
 
     /** True north of the equator, and on it. */
