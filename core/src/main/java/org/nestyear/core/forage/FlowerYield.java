@@ -1,5 +1,6 @@
 package org.nestyear.core.forage;
 
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.nestyear.core.source.Basis;
 import org.nestyear.core.source.Parameter;
@@ -26,7 +27,12 @@ public record FlowerYield(Band openM2, Counted counted, From from, Band flowersA
         /** Counted on this plant in a study. */
         STUDY,
         /** Not counted on this plant: taken from plants that grow alike. */
-        ALIKE
+        ALIKE;
+
+        /** The word for it, in lower case. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
     }
 
     /**

@@ -54,7 +54,7 @@ public record Forage(
         ReadLog read = new ReadLog(flora.numbers());
         List<ToldFlowers> plants =
                 told.stream().map(plant -> flowers(plant, flora, read)).toList();
-        List<ForageWeek> weeks = weeks(plants, line);
+        List<ForageWeek> weeks = weeks(plants, line, line.end(read.value("nesting_share_least")));
         PlantChoice choice = new PlantChoice(flora, site, leafcutter, plants, read);
         List<ForageGap> gaps = new ArrayList<>();
         List<ForageWeek> run = new ArrayList<>();
@@ -108,17 +108,17 @@ public record Forage(
         return distanceM <= read.value("half_ring_m") ? read.value("half_ring_weight") : 0;
     }
 
-    private static List<ForageWeek> weeks(List<ToldFlowers> plants, FlowerLine line) {
+    private static List<ForageWeek> weeks(List<ToldFlowers> plants, FlowerLine line, int end) {
         List<ForageWeek> all = new ArrayList<>();
         double total = 0;
         int day = 0;
         LocalDate monday = line.date(0).with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
-        while (day < line.days()) {
+        while (day < end) {
             double cells = 0;
             double other = 0;
             Band supply = Band.NONE;
             LocalDate next = monday.plusDays(WEEK_DAYS);
-            for (; day < line.days() && line.date(day).isBefore(next); day++) {
+            for (; day < end && line.date(day).isBefore(next); day++) {
                 cells += line.cells(day);
                 other += line.otherCells(day);
                 for (int p = 0; p < plants.size(); p++) {

@@ -62,6 +62,7 @@ final class PlantChoice {
             FlowerYield.of(s.plant(), null, flora, read);
             flora.bloom(s.plant().bloom(), site, s.bloom().to().getYear(), read);
         });
+        read.row("words_error_days");
         return new ForageGap(weeks, best, poor);
     }
 

@@ -19,6 +19,7 @@ final class LineBuilder {
      */
     static FlowerLine of(List<MemberModel> members, BloomForecast bloom, int plants) {
         int days = members.get(0).weather().days();
+        double[] nesting = new double[days];
         double[] cells = new double[days];
         double[] other = new double[days];
         List<double[]> heights = new ArrayList<>();
@@ -33,6 +34,7 @@ final class LineBuilder {
                 List<double[]> blooms = bloom.plants(member.weather(), member.lateDays(k));
                 for (int d = 0; d < days; d++) {
                     double wanted = nest.nesting(d) * member.cellsOfAFemale(d) / seasons;
+                    nesting[d] += nest.nesting(d) / seasons;
                     cells[d] += wanted;
                     other[d] += wanted * community[d];
                     for (int p = 0; p < plants; p++) {
@@ -41,6 +43,6 @@ final class LineBuilder {
                 }
             }
         }
-        return new FlowerLine(members.get(0).weather().date(0), cells, other, heights);
+        return new FlowerLine(members.get(0).weather().date(0), nesting, cells, other, heights);
     }
 }
