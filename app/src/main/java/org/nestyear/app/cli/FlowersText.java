@@ -34,7 +34,7 @@ final class FlowersText {
         Forage forage = answer.forage();
         headline(page, answer, words);
         if (!forage.weeks().isEmpty()) {
-            page.heading("WEEK BY WEEK, IN CELLS");
+            page.heading("CELLS WANTED AND CELLS FED, WEEK BY WEEK");
             page.table(0, weeks(answer, words));
             page.paragraph(0, "In brackets: eight cases in ten." + other(answer));
         }
@@ -81,7 +81,7 @@ final class FlowersText {
 
     private static List<List<String>> weeks(FlowersAnswer answer, Wording words) {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("week", ">wanted", ">your plants feed", ">other bloom", ">all, per cell wanted", "stands"));
+        rows.add(List.of("week", ">wanted", ">your plants", ">other bloom", ">fed per cell", "stands"));
         for (ForageWeek week : answer.forage().weeks()) {
             rows.add(List.of(
                     words.range(week.from(), week.to()).replace("Mon ", "").replace("Sun ", ""),

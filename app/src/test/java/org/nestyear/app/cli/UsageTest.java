@@ -61,6 +61,7 @@ class UsageTest {
                         "winter",
                         "normal",
                         "facing",
+                        "flowers",
                         "serve",
                         "Exit codes")
                 .contains("degree-days", "chill", "interval", "sample", "rinse", "mud", "range", "trend", "tunnels")

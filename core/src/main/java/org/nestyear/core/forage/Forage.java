@@ -88,11 +88,12 @@ public record Forage(
     private static ToldFlowers flowers(Plant plant, Flora flora, ReadLog read) {
         GardenPlant known = flora.find(plant).orElse(null);
         Double distance = plant.stand().distanceM();
+        double trade = read.value("trade_ring_m");
         return new ToldFlowers(
                 plant,
                 known,
                 weight(distance, read),
-                distance == null || distance <= read.value("trade_ring_m"),
+                distance == null || distance <= trade,
                 FlowerYield.of(known, plant.stand().flowersM2(), flora, read));
     }
 
@@ -102,10 +103,13 @@ public record Forage(
      * @param distanceM metres, or null when not told, which counts in full
      */
     static double weight(@Nullable Double distanceM, ReadLog read) {
-        if (distanceM == null || distanceM <= read.value("full_ring_m")) {
+        double full = read.value("full_ring_m");
+        double half = read.value("half_ring_m");
+        double part = read.value("half_ring_weight");
+        if (distanceM == null || distanceM <= full) {
             return 1;
         }
-        return distanceM <= read.value("half_ring_m") ? read.value("half_ring_weight") : 0;
+        return distanceM <= half ? part : 0;
     }
 
     private static List<ForageWeek> weeks(List<ToldFlowers> plants, FlowerLine line, int end) {

@@ -3,8 +3,10 @@ package org.nestyear.core.forage;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.nestyear.core.place.Site;
 import org.nestyear.core.source.ReadLog;
 
@@ -57,13 +59,43 @@ final class PlantChoice {
         good.sort(Comparator.comparing(Suggestion::standing)
                 .thenComparing(Comparator.comparingInt(Suggestion::weeks).reversed())
                 .thenComparingDouble(s -> s.areaM2() == null ? 0 : s.areaM2().middle()));
-        List<Suggestion> best = good.subList(0, Math.min(MOST, good.size()));
+        List<Suggestion> best = spread(good, weeks);
         best.forEach(s -> {
             FlowerYield.of(s.plant(), null, flora, read);
             flora.bloom(s.plant().bloom(), site, s.bloom().to().getYear(), read);
         });
         read.row("words_error_days");
         return new ForageGap(weeks, best, poor);
+    }
+
+    /** The best few, first those that cover a week that no better one does, so that no week goes without. */
+    private static List<Suggestion> spread(List<Suggestion> sorted, List<ForageWeek> weeks) {
+        List<Suggestion> chosen = new ArrayList<>();
+        Set<ForageWeek> open = new LinkedHashSet<>(weeks);
+        for (Suggestion each : sorted) {
+            if (chosen.size() < MOST && open.removeIf(week -> covers(each.bloom(), week))) {
+                chosen.add(each);
+            }
+        }
+        for (Suggestion each : sorted) {
+            if (chosen.size() < MOST && !chosen.contains(each)) {
+                chosen.add(each);
+            }
+        }
+        return sorted.stream().filter(chosen::contains).toList();
+    }
+
+    private static boolean covers(BloomSpan span, ForageWeek week) {
+        return fullDays(span, week) >= COVERED * WEEK_DAYS;
+    }
+
+    /** Days of full bloom that a week's bloom amounts to. */
+    private static double fullDays(BloomSpan span, ForageWeek week) {
+        double days = 0;
+        for (int d = 0; d < WEEK_DAYS; d++) {
+            days += span.height(week.from().plusDays(d));
+        }
+        return days;
     }
 
     private Optional<Suggestion> covering(GardenPlant plant, Standing standing, List<ForageWeek> weeks) {
@@ -76,13 +108,11 @@ final class PlantChoice {
         int covered = 0;
         double area = 0;
         for (ForageWeek week : weeks) {
-            double days = 0;
-            for (int d = 0; d < WEEK_DAYS; d++) {
-                days += span.height(week.from().plusDays(d));
-            }
-            if (days >= COVERED * WEEK_DAYS) {
+            if (covers(span, week)) {
                 covered++;
-                area = Math.max(area, week.lacking() / days / yield.cellsM2().middle());
+                area = Math.max(
+                        area,
+                        week.lacking() / fullDays(span, week) / yield.cellsM2().middle());
             }
         }
         Band perM2 = yield.cellsM2();

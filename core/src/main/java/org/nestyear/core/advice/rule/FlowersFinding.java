@@ -57,10 +57,8 @@ public final class FlowersFinding implements FindingRule {
                 Level.WATCH,
                 Phrase.of(
                         gap.isSure()
-                                ? "From {} to {} the flowers you told cannot feed all cells; the dates above do not reckon"
-                                        + " with it."
-                                : "From {} to {} the flowers you told may not feed all cells; the dates above do not reckon"
-                                        + " with it.",
+                                ? "From {} to {} the flowers you told cannot feed all cells that the weather lets them build."
+                                : "From {} to {} the flowers you told may not feed all cells that the weather lets them build.",
                         gap.from(),
                         gap.to()),
                 Phrase.of("food for {}", cells(gap.supply())),
