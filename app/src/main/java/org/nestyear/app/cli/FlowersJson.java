@@ -37,6 +37,7 @@ final class FlowersJson {
                 listed(entry, suggestion.plant());
                 entry.text("standing", suggestion.standing().words());
             });
+            json.numberOrNull("nectar_alfalfa_flowers_per_cell", answer.forage().nectarFlowers());
             BasisJson.write(json, answer.forage().basis());
             json.texts("methods", FlowersText.METHODS);
             json.text("fingerprint", answer.fingerprint());

@@ -192,6 +192,11 @@ final class FlowersText {
                     + (answer.inputs().site().region() == null ? " (taken from the place)" : "")
                     + ", and whether a plant is native changes from state to state. Your own dates win.");
         }
+        Double nectar = answer.forage().nectarFlowers();
+        if (nectar != null) {
+            lines.add("The nectar of a cell alone is that of about " + Wording.number(nectar, 0)
+                    + " alfalfa flowers (Cane and others 2011); its pollen takes more visits.");
+        }
         lines.add(BasisWords.weakness(answer.forage().basis()));
         return lines;
     }

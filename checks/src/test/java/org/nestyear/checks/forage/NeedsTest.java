@@ -21,7 +21,7 @@ class NeedsTest {
         return FLORA.numbers().value(id);
     }
 
-    private static FlowerYield yield(String name) {
+    private static FlowerYield yieldOf(String name) {
         return FlowerYield.of(FLORA.find(name).orElseThrow(), null, FLORA, new ReadLog(FLORA.numbers()));
     }
 
@@ -55,8 +55,8 @@ class NeedsTest {
      */
     @Test
     void noCellTakesMoreFlowersThanItsMotherVisits() {
-        assertThat(yield("apple").flowersACell().middle()).isBetween(100.0, 25 * 75.0);
-        assertThat(yield("apple").flowersACell().high()).isLessThan(Math.min(25 * 75.0, 22_252 / 9.15));
+        assertThat(yieldOf("apple").flowersACell().middle()).isBetween(100.0, 25 * 75.0);
+        assertThat(yieldOf("apple").flowersACell().high()).isLessThan(Math.min(25 * 75.0, 22_252 / 9.15));
     }
 
     /** Florets a cell of Megachile wheeleri (Gordon 2007): 26.3 million grains over those of a floret. */
@@ -81,8 +81,8 @@ class NeedsTest {
     @Test
     void appleFeedsAThirdOfACellADayAndSquareMetre() {
         Comparison cells = new Comparison("cells a day and m²", 1e-9);
-        cells.add("apple", yield("apple").cellsM2().middle(), 185.26 / 2.6 / 220);
-        cells.add("dandelion", yield("dandelion").cellsM2().middle(), 56.80 / 7 / 5);
+        cells.add("apple", yieldOf("apple").cellsM2().middle(), 185.26 / 2.6 / 220);
+        cells.add("dandelion", yieldOf("dandelion").cellsM2().middle(), 56.80 / 7 / 5);
         cells.check(2);
     }
 
@@ -93,7 +93,8 @@ class NeedsTest {
         int stops = 0;
         for (NamedCsvRecord row : SharedData.rows("forage/foraging_distances_megachilidae.csv")) {
             double metres = SharedData.number(row, "distance_m");
-            if (row.getField("measure").equals("mark-resight") && row.getField("statistic").contains("mean")) {
+            if (row.getField("measure").equals("mark-resight")
+                    && row.getField("statistic").contains("mean")) {
                 assertThat(metres).as(row.getField("species")).isLessThanOrEqualTo(value("full_ring_m"));
                 means++;
             }

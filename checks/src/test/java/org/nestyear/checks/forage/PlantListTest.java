@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.nestyear.checks.Comparison;
@@ -58,8 +59,8 @@ class PlantListTest {
             if (row.getField("america_symbol").isEmpty()) {
                 continue;
             }
-            NamedCsvRecord plant = plants.get(row.getField("america_symbol"));
-            assertThat(plant).as(row.getField("name")).isNotNull();
+            NamedCsvRecord plant =
+                    Objects.requireNonNull(plants.get(row.getField("america_symbol")), row.getField("name"));
             assertThat(plant.getField("binomial"))
                     .isEqualTo(row.getField("latin_name").replace("× ", "×"));
             String word = plant.getField("bloom_period").toLowerCase(Locale.ROOT);
@@ -87,7 +88,8 @@ class PlantListTest {
             if (!row.getField("america_source").equals("usda-plants")) {
                 continue;
             }
-            NamedCsvRecord plant = plants.get(row.getField("america_symbol"));
+            NamedCsvRecord plant =
+                    Objects.requireNonNull(plants.get(row.getField("america_symbol")), row.getField("name"));
             assertThat(plain(row.getField("east"))).as(row.getField("name")).isEqualTo(standing(plant, EAST));
             assertThat(plain(row.getField("west"))).as(row.getField("name")).isEqualTo(standing(plant, WEST));
             checked++;
@@ -126,9 +128,8 @@ class PlantListTest {
                 continue;
             }
             Parameter told = numbers.get(id);
-            List<String> study =
-                    counts.get(told.locator().substring(0, told.locator().indexOf(':')));
-            assertThat(study).as(id).isNotNull();
+            List<String> study = Objects.requireNonNull(
+                    counts.get(told.locator().substring(0, told.locator().indexOf(':'))), id);
             double each = kind.equals("head") ? Double.parseDouble(study.get(2)) : 1;
             open.add(id, told.value(), Double.parseDouble(study.get(8)) / each);
         }

@@ -20,6 +20,7 @@ import org.nestyear.core.source.ReadLog;
  * @param gaps runs of weeks that are short or probably so
  * @param leafPlants told plants within reach whose leaves leafcutter bees cut
  * @param leafSuggestions plants for leaves, when the bees want leaves and none is told
+ * @param nectarFlowers alfalfa flowers that hold the nectar of one leafcutter cell, or null for other bees
  * @param basis the numbers read
  */
 public record Forage(
@@ -29,10 +30,12 @@ public record Forage(
         List<ForageGap> gaps,
         List<ToldFlowers> leafPlants,
         List<Suggestion> leafSuggestions,
+        @Nullable Double nectarFlowers,
         List<Parameter> basis) {
     /** Weeks with a smaller share of all cells stand before or behind the season; numerical. */
     private static final double NEGLIGIBLE = 0.01;
 
+    /** Days of a week, by definition; a numerical constant. */
     private static final int WEEK_DAYS = 7;
 
     public Forage {
@@ -77,12 +80,18 @@ public record Forage(
                 .toList();
         List<Suggestion> forLeaves =
                 leafcutter && leaves.isEmpty() ? choice.forLeaves(line.date(0).getYear()) : List.of();
-        return new Forage(flora.region(site).orElse(null), plants, weeks, gaps, leaves, forLeaves, read.read());
+        Double nectar = leafcutter ? nectarFlowers(read) : null;
+        return new Forage(flora.region(site).orElse(null), plants, weeks, gaps, leaves, forLeaves, nectar, read.read());
     }
 
     /** True when at least one plant has cover within reach, so that there is something to reckon with. */
     public boolean isTold() {
         return plants.stream().anyMatch(ToldFlowers::counts);
+    }
+
+    /** Alfalfa flowers that hold the nectar of one leafcutter cell (Cane, Gardner &amp; Harrison 2011). */
+    private static Double nectarFlowers(ReadLog read) {
+        return read.value("sugar_per_cell_mg") / read.value("sugar_per_alfalfa_flower_mg");
     }
 
     private static ToldFlowers flowers(Plant plant, Flora flora, ReadLog read) {

@@ -17,6 +17,7 @@ final class PlantChoice {
     /** Mean share of full bloom from which a week counts as covered; numerical. */
     private static final double COVERED = 0.33;
 
+    /** Days of a week, by definition; a numerical constant. */
     private static final int WEEK_DAYS = 7;
 
     private final Flora flora;
