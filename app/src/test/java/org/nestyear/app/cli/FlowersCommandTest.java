@@ -134,11 +134,25 @@ class FlowersCommandTest {
     @Test
     void whatIsOddOfAPlantIsSaid() throws IOException {
         change("cover_m2 = 90", "cover_m2 = 90\ndistance_m = 200");
-        change(
-                "[[community]]",
-                "[[plant]]\nname = \"Nonesuch\"\ncover_m2 = 4\nfirst_bloom = 2015-05-01\nlast_bloom = 2015-05-20\n\n"
-                        + "[[plant]]\nname = \"avenue\"\nspecies = \"Prunus serrulata\"\ncover_m2 = 40\ndistance_m = 9\n\n"
-                        + "[[plant]]\nname = \"clover\"\ncover_m2 = 40\nflowers_m2 = 900\n\n[[community]]");
+        change("[[community]]", """
+                [[plant]]
+                name = "Nonesuch"
+                cover_m2 = 4
+                first_bloom = 2015-05-01
+                last_bloom = 2015-05-20
+
+                [[plant]]
+                name = "avenue"
+                species = "Prunus serrulata"
+                cover_m2 = 40
+                distance_m = 9
+
+                [[plant]]
+                name = "clover"
+                cover_m2 = 40
+                flowers_m2 = 900
+
+                [[community]]""");
         String text = flowers(JULY).out().replaceAll("\\s+", " ");
         assertThat(text)
                 .contains("Not in the plant list and taken for a common herb: Nonesuch.")
