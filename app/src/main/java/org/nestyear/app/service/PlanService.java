@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Function;
 import org.nestyear.core.advice.Finding;
 import org.nestyear.core.advice.sight.SightCase;
+import org.nestyear.core.forage.Flora;
 import org.nestyear.core.plan.Plan;
 import org.nestyear.core.plan.Planner;
 import org.nestyear.core.release.InOrder;
@@ -47,7 +48,8 @@ public final class PlanService {
     /** Plans with the catalogue and the model that come with the program. */
     public static PlanService standard() {
         InOrder allCores = new AllCores();
-        return new PlanService(catalogue(), (inputs, species) -> Planner.plan(inputs, species, allCores));
+        Flora flora = CatalogueFiles.flora();
+        return new PlanService(catalogue(), (inputs, species) -> Planner.plan(inputs, species, flora, allCores));
     }
 
     /** The catalogue that comes with the program. */

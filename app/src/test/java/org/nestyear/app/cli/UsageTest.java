@@ -62,6 +62,7 @@ class UsageTest {
                         "normal",
                         "torch",
                         "facing",
+                        "flowers",
                         "serve",
                         "Exit codes")
                 .contains("degree-days", "chill", "interval", "sample", "rinse", "mud", "range", "trend", "tunnels")
