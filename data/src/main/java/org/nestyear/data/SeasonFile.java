@@ -14,6 +14,7 @@ import org.nestyear.core.season.Goal;
 import org.nestyear.core.season.Nests;
 import org.nestyear.core.season.Plant;
 import org.nestyear.core.season.SeasonInputs;
+import org.nestyear.core.season.Spray;
 import org.tomlj.TomlArray;
 import org.tomlj.TomlParseResult;
 import org.tomlj.TomlPosition;
@@ -108,11 +109,21 @@ public final class SeasonFile {
         List<Nests> nests = attemptAll(tables(top, toml, "nests", true), SeasonParts::nests);
         List<Plant> plants = plants(tables(top, toml, "plant", true), today, site);
         CommunityBloom community = community(tables(top, toml, "community", false), today);
+        List<Spray> sprays = attemptAll(tables(top, toml, "spray", false), table -> SeasonParts.spray(table, today));
         if (!faults.isEmpty() || site == null || weather == null) {
             return null;
         }
         SeasonInputs inputs = new SeasonInputs(
-                site, weather.record(), weather.forecast(), batches, nests, plants, community, aim.goal(), today);
+                site,
+                weather.record(),
+                weather.forecast(),
+                batches,
+                nests,
+                plants,
+                community,
+                aim.goal(),
+                today,
+                sprays);
         List<Position> speciesAt = batchTables.stream()
                 .map(batch -> batch.valuePosition("species"))
                 .toList();

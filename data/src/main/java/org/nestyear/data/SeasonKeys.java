@@ -18,7 +18,7 @@ final class SeasonKeys {
 
     private static Map<String, List<String>> tables() {
         Map<String, List<String>> tables = new LinkedHashMap<>();
-        tables.put("", List.of("format", "site", "weather", "batch", "nests", "plant", "community", "aim"));
+        tables.put("", List.of("format", "site", "weather", "batch", "nests", "plant", "community", "spray", "aim"));
         tables.put(
                 "site",
                 List.of(
@@ -55,6 +55,7 @@ final class SeasonKeys {
                         "distance_m",
                         "flowers_m2"));
         tables.put("community", List.of("from", "peak", "to", "level"));
+        tables.put("spray", List.of("date", "what"));
         tables.put("aim", List.of("goal", "today"));
         return tables;
     }

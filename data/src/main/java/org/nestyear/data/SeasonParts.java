@@ -17,6 +17,7 @@ import org.nestyear.core.season.Batch;
 import org.nestyear.core.season.CommunityBloom;
 import org.nestyear.core.season.NestKind;
 import org.nestyear.core.season.Nests;
+import org.nestyear.core.season.Spray;
 import org.nestyear.core.season.Wintered;
 import org.tomlj.TomlArray;
 
@@ -157,6 +158,10 @@ final class SeasonParts {
         inOrder(table, "from", from, "peak", peak);
         inOrder(table, "peak", peak, "to", to);
         return new CommunityBloom(from, peak, to, table.number("level", 0, 1, "(1 feeds every bee that flies)"));
+    }
+
+    static Spray spray(SeasonTable table, LocalDate today) {
+        return new Spray(thisSeason(table, "date", today), table.has("what") ? table.text("what") : "");
     }
 
     /** A date near the day of the plan. */

@@ -38,6 +38,7 @@ final class Fingerprint {
         print.add(inputs.nests());
         print.add(inputs.plants());
         print.add(String.valueOf(inputs.community()));
+        print.add(inputs.sprays());
         print.add(inputs.goal());
         print.add(inputs.today());
         print.addWeather(inputs.weather().upTo(inputs.today()).orElse(null));

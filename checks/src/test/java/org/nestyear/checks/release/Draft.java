@@ -23,6 +23,7 @@ import org.nestyear.core.season.NestKind;
 import org.nestyear.core.season.Nests;
 import org.nestyear.core.season.Plant;
 import org.nestyear.core.season.SeasonInputs;
+import org.nestyear.core.season.Spray;
 import org.nestyear.core.season.Wintered;
 import org.nestyear.core.source.Parameter;
 import org.nestyear.core.source.ParameterTable;
@@ -56,6 +57,7 @@ public final class Draft {
     public @Nullable Flora flora;
 
     public LocalDate today;
+    public List<Spray> sprays = List.of();
     /** Catalogue values to be other than shipped. */
     public final Map<String, Double> changed = new TreeMap<>();
 
@@ -105,7 +107,8 @@ public final class Draft {
                 List.of(new Plant("cherry", coverM2, true, bloom, pastBloom)),
                 community,
                 goal,
-                today);
+                today,
+                sprays);
     }
 
     /** The species as shipped, with the values changed that are to be. */

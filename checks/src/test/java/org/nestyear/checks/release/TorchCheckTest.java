@@ -67,7 +67,7 @@ class TorchCheckTest {
         Draft sharp = draft();
         sharp.changed.put("torch_seen", 0.97);
         TorchCount count = count(sharp, 40, 40, 40, 40, 40, 40, 40, 40, 40, 40);
-        assertThat(count.nesting().low()).isEqualTo(40);
+        assertThat(count.nesting().low()).isBetween(40.0, 44.0);
         assertThat(count.nesting().high()).isLessThanOrEqualTo(48);
     }
 

@@ -13,6 +13,7 @@ import org.nestyear.core.plan.Plan;
 import org.nestyear.core.season.BloomDates;
 import org.nestyear.core.season.NestKind;
 import org.nestyear.core.season.Nests;
+import org.nestyear.core.season.Spray;
 import org.nestyear.core.season.Wintered;
 import org.nestyear.core.weather.DailyWeather;
 import org.nestyear.core.weather.WeatherRecord;
@@ -94,6 +95,7 @@ final class Situations {
             draft.today = LocalDate.of(2012, 3, 20);
             draft.chillDays = 5;
         });
+        add(plans, draft -> draft.sprays = List.of(new Spray(LocalDate.of(2013, 4, 3), "the orchard next door")));
         add(plans, draft -> draft.weather = cooler(draft.weather, 6));
         for (double coverM2 : List.of(0.0, 20.0, 1e6)) {
             add(plans, draft -> {

@@ -36,6 +36,7 @@ import org.nestyear.core.advice.rule.PutOutJob;
 import org.nestyear.core.advice.rule.SecondReleaseJob;
 import org.nestyear.core.advice.rule.SmallStockFinding;
 import org.nestyear.core.advice.rule.SplitFinding;
+import org.nestyear.core.advice.rule.SprayJob;
 import org.nestyear.core.advice.rule.ToldBloomFinding;
 import org.nestyear.core.advice.rule.TunnelsFinding;
 import org.nestyear.core.advice.rule.WatchJob;
@@ -52,6 +53,7 @@ public final class Rules {
                 new AddTunnelsJob(),
                 new AskAgainJob(),
                 new PutOutJob(),
+                new SprayJob(),
                 new ColdSpellJob(),
                 new WatchJob(),
                 new MudJob(),

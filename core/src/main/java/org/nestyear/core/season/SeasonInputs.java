@@ -18,6 +18,7 @@ import org.nestyear.core.weather.WeatherRecord;
  * @param community all other bloom in reach, or null for the default with its warning
  * @param goal what the keeper wants most
  * @param today the day of the plan
+ * @param sprays sprays announced nearby
  */
 public record SeasonInputs(
         Site site,
@@ -28,11 +29,13 @@ public record SeasonInputs(
         List<Plant> plants,
         @Nullable CommunityBloom community,
         Goal goal,
-        LocalDate today) {
+        LocalDate today,
+        List<Spray> sprays) {
     public SeasonInputs {
         batches = List.copyOf(batches);
         nests = List.copyOf(nests);
         plants = List.copyOf(plants);
+        sprays = List.copyOf(sprays);
         if (batches.isEmpty()) {
             throw new IllegalArgumentException("a plan needs at least one batch of bees");
         }
@@ -41,23 +44,42 @@ public record SeasonInputs(
         }
     }
 
+    /** A season without a spray announced. */
+    public SeasonInputs(
+            Site site,
+            WeatherRecord weather,
+            @Nullable WeatherRecord forecast,
+            List<Batch> batches,
+            List<Nests> nests,
+            List<Plant> plants,
+            @Nullable CommunityBloom community,
+            Goal goal,
+            LocalDate today) {
+        this(site, weather, forecast, batches, nests, plants, community, goal, today, List.of());
+    }
+
+    /** The same season with sprays announced. */
+    public SeasonInputs withSprays(List<Spray> others) {
+        return new SeasonInputs(site, weather, forecast, batches, nests, plants, community, goal, today, others);
+    }
+
     /** The same season with other batches. */
     public SeasonInputs withBatches(List<Batch> others) {
-        return new SeasonInputs(site, weather, forecast, others, nests, plants, community, goal, today);
+        return new SeasonInputs(site, weather, forecast, others, nests, plants, community, goal, today, sprays);
     }
 
     /** The same season on another day. */
     public SeasonInputs withToday(LocalDate other) {
-        return new SeasonInputs(site, weather, forecast, batches, nests, plants, community, goal, other);
+        return new SeasonInputs(site, weather, forecast, batches, nests, plants, community, goal, other, sprays);
     }
 
     /** The same season at another place, or with the house turned. */
     public SeasonInputs withSite(Site other) {
-        return new SeasonInputs(other, weather, forecast, batches, nests, plants, community, goal, today);
+        return new SeasonInputs(other, weather, forecast, batches, nests, plants, community, goal, today, sprays);
     }
 
     /** The same season with another aim. */
     public SeasonInputs withGoal(Goal other) {
-        return new SeasonInputs(site, weather, forecast, batches, nests, plants, community, other, today);
+        return new SeasonInputs(site, weather, forecast, batches, nests, plants, community, other, today, sprays);
     }
 }
