@@ -40,7 +40,7 @@ final class FlowersJson {
             });
             json.numberOrNull("nectar_alfalfa_flowers_per_cell", answer.forage().nectarFlowers());
             BasisJson.write(json, answer.basis());
-            json.texts("methods", FlowersText.METHODS);
+            json.texts("methods", FlowersText.methods(answer));
             json.text("fingerprint", answer.fingerprint());
         });
     }

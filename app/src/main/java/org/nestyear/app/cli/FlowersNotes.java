@@ -19,6 +19,7 @@ final class FlowersNotes {
         List<ToldFlowers> plants = answer.forage().plants();
         List<String> notes = new ArrayList<>();
         add(notes, plants, told -> told.known() == null, "Not in the plant list and taken for a common herb: ", ".");
+        notes.addAll(answer.spellings());
         add(
                 notes,
                 plants,

@@ -23,10 +23,9 @@ import org.nestyear.core.source.Parameter;
 
 /** Flowers in reach as a page of text. */
 final class FlowersText {
-    static final List<String> METHODS = List.of(
+    private static final List<String> FED = List.of(
             "Cells fed: open flowers over the life of a flower, over the flowers whose pollen a cell takes, of which a part"
-                    + " reaches one bee (Müller et al. 2006)",
-            "Cells wanted: females that nest times what the weather lets each build, were food no limit");
+                    + " reaches one bee (Müller et al. 2006)");
 
     /** From here on a decimal says nothing; numerical. */
     private static final double SMALL = 9.95;
@@ -36,6 +35,15 @@ final class FlowersText {
     private static final double SQUARE_FOOT_M2 = 0.09290304;
 
     private FlowersText() {}
+
+    /** How the answer was worked out. */
+    static List<String> methods(FlowersAnswer answer) {
+        List<String> methods = new ArrayList<>(FED);
+        if (answer.cells() == FlowersAnswer.Cells.PLAN) {
+            methods.add("Cells wanted: females that nest times what the weather lets each build, were food no limit");
+        }
+        return methods;
+    }
 
     static String of(FlowersAnswer answer, Wording words, UnitSystem units) {
         Page page = new Page();
@@ -53,7 +61,7 @@ final class FlowersText {
         leaves(page, answer);
         page.heading("HOW WELL THIS IS KNOWN");
         known(answer, words).forEach(line -> page.paragraph(0, line));
-        METHODS.forEach(method -> page.hanging(0, 4, method + "."));
+        methods(answer).forEach(method -> page.hanging(0, 4, method + "."));
         SourceList.write(page, answer.basis());
         return page.toString();
     }

@@ -35,6 +35,7 @@ import org.nestyear.data.TextSource;
  * @param release the date of release or the first day of nesting that the cells were reckoned for, or null where told
  * @param forage the weeks, the gaps and what would close them
  * @param undated plants with cover that do not count, because their bloom hangs on weather that was not run
+ * @param spellings for plants that are not in the list the nearest names that are, as advice
  * @param basis the numbers read
  * @param fingerprint sixteen characters that change with the question, the season, the catalogue or the version
  */
@@ -45,6 +46,7 @@ public record FlowersAnswer(
         @Nullable LocalDate release,
         Forage forage,
         List<String> undated,
+        List<String> spellings,
         List<Parameter> basis,
         String fingerprint) {
     private static final String LEAFCUTTER_GENUS = "Megachile";
@@ -66,6 +68,7 @@ public record FlowersAnswer(
 
     public FlowersAnswer {
         undated = List.copyOf(undated);
+        spellings = List.copyOf(spellings);
         basis = List.copyOf(basis);
     }
 
@@ -113,6 +116,7 @@ public record FlowersAnswer(
                 plan.plan().release().bestDate(),
                 forage,
                 List.of(),
+                spellings(forage, CatalogueFiles.flora()),
                 forage.basis(),
                 print(question, plan.fingerprint()));
     }
@@ -142,8 +146,24 @@ public record FlowersAnswer(
                         .filter(plant -> plant.coverM2() > 0 && !ToldLine.isDated(plant))
                         .map(Plant::name)
                         .toList(),
+                spellings(forage, flora),
                 List.copyOf(basis),
                 print(question, Fingerprint.of(inputs, "")));
+    }
+
+    private static List<String> spellings(Forage forage, Flora flora) {
+        List<String> names = flora.plants().stream()
+                .flatMap(
+                        plant -> Stream.concat(Stream.of(plant.name(), plant.latinName()), plant.otherNames().stream()))
+                .toList();
+        return forage.plants().stream()
+                .filter(told -> told.known() == null)
+                .map(told -> Spelling.advice(
+                        Objects.requireNonNullElse(
+                                told.plant().stand().species(), told.plant().name()),
+                        names))
+                .filter(advice -> !advice.isEmpty())
+                .toList();
     }
 
     private static FlowerLine leafcutters(

@@ -148,7 +148,7 @@ class FlowersCommandTest {
         change("cover_m2 = 90", "cover_m2 = 90\ndistance_m = 200");
         change("[[community]]", """
                 [[plant]]
-                name = "Nonesuch"
+                name = "hawthron"
                 cover_m2 = 4
                 first_bloom = 2015-05-01
                 last_bloom = 2015-05-20
@@ -167,7 +167,7 @@ class FlowersCommandTest {
                 [[community]]""");
         String text = flowers(JULY).out().replaceAll("\\s+", " ");
         assertThat(text)
-                .contains("Not in the plant list and taken for a common herb: Nonesuch.")
+                .contains("Not in the plant list and taken for a common herb: hawthron. Maybe \"hawthorn\" was meant.")
                 .contains("Double flowers with little or no pollen: avenue.")
                 .contains("Between 150 m and 300 m away and counted half: apple.")
                 .contains("By the trade's rule of 300 ft (91 m) these would not count at all: apple.")
