@@ -38,7 +38,10 @@ final class FlowersCommand implements Callable<Integer> {
     @Nullable
     String cells;
 
-    @Option(names = "--from", paramLabel = "DATE", description = "First day of nesting, with --cells.")
+    @Option(
+            names = "--from",
+            paramLabel = "DATE",
+            description = "First day of nesting; alone for leafcutters, else with --cells.")
     @Nullable
     String from;
 
@@ -58,23 +61,26 @@ final class FlowersCommand implements Callable<Integer> {
         options.unitSystem();
         PlanRequest request =
                 new PlanRequest(surroundings.today(), today == null ? null : Arguments.date("--today", today), null);
-        FlowersAnswer answer = FlowersAnswer.of(new FlowersQuestion(file, request, told()));
+        FlowersAnswer answer = FlowersAnswer.of(question(request));
         Wording words =
                 new Wording(options.unitSystem(), answer.inputs().today().getYear());
-        options.printPage(surroundings, () -> FlowersJson.of(answer), () -> FlowersText.of(answer, words));
+        options.printPage(
+                surroundings, () -> FlowersJson.of(answer), () -> FlowersText.of(answer, words, options.unitSystem()));
         return ExitCode.ANSWERED;
     }
 
-    private FlowersQuestion.@Nullable ToldCells told() {
-        if (cells == null && from == null && to == null) {
-            return null;
+    private FlowersQuestion question(PlanRequest request) {
+        LocalDate first = from == null ? null : Arguments.date("--from", from);
+        if (cells == null && to == null) {
+            return new FlowersQuestion(file, request, null, first);
         }
-        if (cells == null || from == null || to == null) {
+        if (cells == null || first == null || to == null) {
             throw Refusal.usage(
-                    "of --cells, --from and --to some are given and some are not; expected all three or none.", "");
+                    "of --cells, --from and --to some are given and some are not; expected all three, or --from alone for"
+                            + " leafcutters.",
+                    "");
         }
         double number = Arguments.number("--cells", cells, 0, MOST_CELLS, "cells a day");
-        LocalDate first = Arguments.date("--from", from);
         LocalDate last = Arguments.date("--to", to);
         long days = ChronoUnit.DAYS.between(first, last);
         if (days < 0 || days > LONGEST_DAYS) {
@@ -83,6 +89,6 @@ final class FlowersCommand implements Callable<Integer> {
                             + first.plusDays(LONGEST_DAYS) + ".",
                     days < 0 ? "Maybe the two are swapped." : "");
         }
-        return new FlowersQuestion.ToldCells(number, first, last);
+        return new FlowersQuestion(file, request, new FlowersQuestion.ToldCells(number, first, last), null);
     }
 }

@@ -20,7 +20,8 @@ final class FlowersJson {
         return JsonText.object(json -> {
             json.text("version", Version.NUMBER);
             json.text("species", answer.species().latinName());
-            json.date("release", answer.release());
+            json.text("cells_from", answer.cells().word());
+            json.date("release", answer.cells() == FlowersAnswer.Cells.PLAN ? answer.release() : null);
             json.text("region", region == null ? null : region.region().word());
             json.flag("region_told", answer.inputs().site().region() != null);
             json.flag("other_bloom_counts", answer.countsOtherBloom());
@@ -38,8 +39,8 @@ final class FlowersJson {
                 entry.text("standing", suggestion.standing().words());
             });
             json.numberOrNull("nectar_alfalfa_flowers_per_cell", answer.forage().nectarFlowers());
-            BasisJson.write(json, answer.forage().basis());
-            json.texts("methods", FlowersText.METHODS);
+            BasisJson.write(json, answer.basis());
+            json.texts("methods", FlowersText.methods(answer));
             json.text("fingerprint", answer.fingerprint());
         });
     }

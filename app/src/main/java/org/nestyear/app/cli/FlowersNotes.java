@@ -8,6 +8,7 @@ import org.nestyear.app.service.FlowersAnswer;
 import org.nestyear.app.service.Wording;
 import org.nestyear.core.advice.Quantity;
 import org.nestyear.core.forage.FlowerYield;
+import org.nestyear.core.forage.GardenPlant;
 import org.nestyear.core.forage.ToldFlowers;
 
 /** What is to be said of the told plants beside their numbers, and the cautions. */
@@ -18,6 +19,7 @@ final class FlowersNotes {
         List<ToldFlowers> plants = answer.forage().plants();
         List<String> notes = new ArrayList<>();
         add(notes, plants, told -> told.known() == null, "Not in the plant list and taken for a common herb: ", ".");
+        notes.addAll(answer.spellings());
         add(
                 notes,
                 plants,
@@ -32,6 +34,12 @@ final class FlowersNotes {
                 told -> told.plant().stand().fromWord(),
                 "No dates told, so its bloom word in your region stands for them: ",
                 ". Write first_bloom and last_bloom when you have seen them.");
+        for (ToldFlowers told : plants) {
+            GardenPlant known = told.known();
+            if (known != null && !known.note().isEmpty() && !told.isDouble()) {
+                notes.add("On " + told.plant().name() + ": " + known.note() + ".");
+            }
+        }
         double full = Grounds.value(answer.forage().basis(), "full_ring_m");
         double half = Grounds.value(answer.forage().basis(), "half_ring_m");
         double trade = Grounds.value(answer.forage().basis(), "trade_ring_m");

@@ -3,9 +3,11 @@ package org.nestyear.app.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import org.nestyear.app.service.BasisWords;
 import org.nestyear.app.service.FlowersAnswer;
+import org.nestyear.app.service.UnitSystem;
 import org.nestyear.app.service.Wording;
 import org.nestyear.core.advice.Quantity;
 import org.nestyear.core.forage.Band;
@@ -17,19 +19,33 @@ import org.nestyear.core.forage.GardenPlant;
 import org.nestyear.core.forage.RegionBloom;
 import org.nestyear.core.forage.Suggestion;
 import org.nestyear.core.forage.ToldFlowers;
+import org.nestyear.core.source.Parameter;
 
 /** Flowers in reach as a page of text. */
 final class FlowersText {
-    static final List<String> METHODS = List.of(
+    private static final List<String> FED = List.of(
             "Cells fed: open flowers over the life of a flower, over the flowers whose pollen a cell takes, of which a part"
-                    + " reaches one bee (Müller et al. 2006)",
-            "Cells wanted: females that nest times what the weather lets each build, were food no limit");
+                    + " reaches one bee (Müller et al. 2006)");
 
-    private static final double SMALL = 10;
+    /** From here on a decimal says nothing; numerical. */
+    private static final double SMALL = 9.95;
+
+    private static final double SMALLEST = 0.1;
+    /** By definition. */
+    private static final double SQUARE_FOOT_M2 = 0.09290304;
 
     private FlowersText() {}
 
-    static String of(FlowersAnswer answer, Wording words) {
+    /** How the answer was worked out. */
+    static List<String> methods(FlowersAnswer answer) {
+        List<String> methods = new ArrayList<>(FED);
+        if (answer.cells() == FlowersAnswer.Cells.PLAN) {
+            methods.add("Cells wanted: females that nest times what the weather lets each build, were food no limit");
+        }
+        return methods;
+    }
+
+    static String of(FlowersAnswer answer, Wording words, UnitSystem units) {
         Page page = new Page();
         Forage forage = answer.forage();
         headline(page, answer, words);
@@ -39,14 +55,14 @@ final class FlowersText {
             page.paragraph(0, "In brackets: eight cases in ten." + other(answer));
         }
         page.heading("YOUR PLANTS");
-        page.table(0, plants(forage));
+        page.table(0, plants(forage, units));
         FlowersNotes.of(answer, words).forEach(note -> page.paragraph(0, note));
-        forage.gaps().forEach(gap -> gap(page, answer, gap, words));
+        forage.gaps().forEach(gap -> gap(page, answer, gap, words, units));
         leaves(page, answer);
         page.heading("HOW WELL THIS IS KNOWN");
         known(answer, words).forEach(line -> page.paragraph(0, line));
-        METHODS.forEach(method -> page.hanging(0, 4, method + "."));
-        forage.basis().forEach(row -> page.hanging(0, 4, BasisWords.line(row)));
+        methods(answer).forEach(method -> page.hanging(0, 4, method + "."));
+        SourceList.write(page, answer.basis());
         return page.toString();
     }
 
@@ -67,10 +83,23 @@ final class FlowersText {
         }
         page.paragraph(
                 0,
-                answer.release() == null
-                        ? "The cells are the number you told, the same each day."
-                        : "The cells are those of the plan, with the "
-                                + answer.species().commonName() + " out on " + words.date(answer.release()) + ".");
+                switch (answer.cells()) {
+                    case PLAN ->
+                        "The cells are those of the plan, with the "
+                                + answer.species().commonName() + " out on "
+                                + words.date(Objects.requireNonNull(answer.release())) + ".";
+                    case LEAFCUTTERS -> leafcutters(answer, words);
+                    case TOLD -> "The cells are the number you told, the same each day.";
+                });
+    }
+
+    private static String leafcutters(FlowersAnswer answer, Wording words) {
+        List<Parameter> basis = answer.basis();
+        return "The cells are a rough count without weather: of your females "
+                + Wording.share(Grounds.value(basis, "leafcutter_staying"), 0) + " nest from "
+                + words.date(Objects.requireNonNull(answer.release())) + " on and build about "
+                + Wording.number(Grounds.value(basis, "leafcutter_cells_a_female"), 0)
+                + " cells each, fewer females every day.";
     }
 
     private static String other(FlowersAnswer answer) {
@@ -94,14 +123,16 @@ final class FlowersText {
         return rows;
     }
 
-    private static List<List<String>> plants(Forage forage) {
+    private static List<List<String>> plants(Forage forage, UnitSystem units) {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("plant", ">m²", ">open per m²", "", ">needed per cell", ">feeds a day in full bloom"));
+        String unit = units == UnitSystem.US ? "sq ft" : "m²";
+        rows.add(List.of(
+                "plant", ">" + unit, ">open per " + unit, "", ">needed per cell", ">feeds a day in full bloom"));
         for (ToldFlowers told : forage.plants()) {
             rows.add(List.of(
                     told.plant().name(),
-                    Wording.number(told.plant().coverM2(), 0),
-                    Wording.number(told.yield().openM2().middle(), 0),
+                    Wording.number(told.plant().coverM2() / unitM2(units), 0),
+                    amount(told.yield().openM2().middle() * unitM2(units)),
                     told.yield().counted().plural(),
                     band(told.yield().flowersACell()),
                     told.counts() ? band(told.cells()) + " cells" : "does not count"));
@@ -109,7 +140,7 @@ final class FlowersText {
         return rows;
     }
 
-    private static void gap(Page page, FlowersAnswer answer, ForageGap gap, Wording words) {
+    private static void gap(Page page, FlowersAnswer answer, ForageGap gap, Wording words, UnitSystem units) {
         page.heading("TO CLOSE " + words.range(gap.from(), gap.to()).toUpperCase(Locale.ROOT));
         RegionBloom region = answer.forage().region();
         if (region == null) {
@@ -123,7 +154,7 @@ final class FlowersText {
             page.paragraph(0, "No plant of the list blooms then in " + region.name() + ".");
         }
         for (Suggestion suggestion : gap.suggestions()) {
-            page.hanging(0, 4, suggested(suggestion, gap, words));
+            page.hanging(0, 4, suggested(suggestion, gap, words, units));
         }
         if (!gap.littleUse().isEmpty()) {
             page.hanging(
@@ -134,14 +165,14 @@ final class FlowersText {
         }
     }
 
-    private static String suggested(Suggestion suggestion, ForageGap gap, Wording words) {
+    private static String suggested(Suggestion suggestion, ForageGap gap, Wording words, UnitSystem units) {
         GardenPlant plant = suggestion.plant();
         Band area = suggestion.areaM2();
         return plant.name() + " (" + plant.latinName() + "), "
                 + plant.growth().word() + ", " + suggestion.standing().words() + ": "
                 + plant.bloom().word() + ", about "
                 + words.range(suggestion.bloom().from(), suggestion.bloom().to())
-                + (area == null ? "" : "; " + band(area) + " m² in flower")
+                + (area == null ? "" : "; " + area(area, units) + " in flower")
                 + (suggestion.weeks() < gap.weeks().size()
                         ? " for " + suggestion.weeks() + " of the "
                                 + gap.weeks().size() + " weeks"
@@ -183,7 +214,8 @@ final class FlowersText {
         lines.add(
                 "Nobody has measured the pollen of one flower for each of these plants where the program could read it."
                         + " So a cell is taken to need what 41 European bees need, and that differs widely; the band is as wide."
-                        + " Read the middle as a guess and the band as the answer.");
+                        + " Read the middle as a guess and the band as the answer; where flowers are tiny and thousands stand"
+                        + " on a square metre, read its low end.");
         RegionBloom region = answer.forage().region();
         if (region != null && !answer.forage().gaps().isEmpty()) {
             double error = Grounds.value(answer.forage().basis(), "words_error_days");
@@ -197,13 +229,25 @@ final class FlowersText {
             lines.add("The nectar of a cell alone is that of about " + Wording.number(nectar, 0)
                     + " alfalfa flowers (Cane and others 2011); its pollen takes more visits.");
         }
-        lines.add(BasisWords.weakness(answer.forage().basis()));
+        lines.add(BasisWords.weakness(answer.basis()));
         return lines;
     }
 
-    /** A number of cells or square metres: whole from ten on, with a decimal below. */
+    private static double unitM2(UnitSystem units) {
+        return units == UnitSystem.US ? SQUARE_FOOT_M2 : 1;
+    }
+
+    private static String area(Band area, UnitSystem units) {
+        Band shown = area.times(1 / unitM2(units));
+        return band(shown) + (units == UnitSystem.US ? " sq ft" : " m²");
+    }
+
+    /** A number of cells or of square metres: whole from ten on, with a decimal below. */
     static String amount(double value) {
-        return Wording.number(value, value < SMALL ? 1 : 0);
+        if (value > 0 && value < SMALLEST) {
+            return "under " + SMALLEST;
+        }
+        return Wording.number(value, value > 0 && value < SMALL ? 1 : 0);
     }
 
     /** The middle with the ends of the band behind it. */

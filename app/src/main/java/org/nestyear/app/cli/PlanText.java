@@ -2,9 +2,7 @@ package org.nestyear.app.cli;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.nestyear.app.service.BasisWords;
@@ -20,7 +18,6 @@ import org.nestyear.core.release.Outlook;
 import org.nestyear.core.release.ReleasePlan;
 import org.nestyear.core.release.ReleaseWindow;
 import org.nestyear.core.season.Goal;
-import org.nestyear.core.source.Basis;
 import org.nestyear.core.source.Parameter;
 
 /** A plan as a page of text: the answer first, then what stands behind it, then what to do. */
@@ -194,18 +191,7 @@ final class PlanText {
     }
 
     private void sources() {
-        page.heading("SOURCES");
-        Map<String, Map<Basis, Integer>> byCitation = new LinkedHashMap<>();
-        for (Parameter parameter : plan.basis()) {
-            String doi = parameter.source().doi().isEmpty()
-                    ? ""
-                    : " doi:" + parameter.source().doi();
-            byCitation
-                    .computeIfAbsent(parameter.source().citation() + doi, key -> new LinkedHashMap<>())
-                    .merge(parameter.basis(), 1, Integer::sum);
-        }
-        byCitation.forEach(
-                (citation, kinds) -> page.hanging(0, INDENT, citation + " — " + BasisWords.counts(kinds) + "."));
+        SourceList.write(page, plan.basis());
         page.blank();
         page.paragraph(0, "Fingerprint of inputs, catalogue and version: " + answer.fingerprint());
     }

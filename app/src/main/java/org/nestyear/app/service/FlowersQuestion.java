@@ -10,9 +10,13 @@ import org.jspecify.annotations.Nullable;
  * @param file the season file
  * @param request the day and the aim of the plan
  * @param told cells told by the keeper in place of the plan's, or null
+ * @param nesting the day on which leafcutters begin to nest, where the cells are not told, or null
  */
 public record FlowersQuestion(
-        Path file, PlanRequest request, @Nullable ToldCells told) {
+        Path file,
+        PlanRequest request,
+        @Nullable ToldCells told,
+        @Nullable LocalDate nesting) {
     /**
      * Cells a day in a run of days.
      *

@@ -99,13 +99,25 @@ class FlowersCommandTest {
         change("species = \"Osmia lignaria\"", "species = \"Megachile rotundata\"");
         Run refused = flowers();
         assertThat(refused.exit()).isEqualTo(3);
-        assertThat(refused.err()).contains("tansy-lane.toml:", "--cells, --from and --to", "[NY-FLOWERS-NO-CELLS]");
+        assertThat(refused.err())
+                .contains("tansy-lane.toml:", "expected --from, the day they begin to nest", "[NY-FLOWERS-NO-CELLS]");
 
         JsonNode answer = json(flowers(with(JULY, "--json")));
         assertThat(answer.get("nectar_alfalfa_flowers_per_cell").asDouble()).isBetween(123.0, 128.0);
         assertThat(answer.get("leaf_suggestions").size()).isPositive();
         assertThat(answer.get("gaps").size()).isEqualTo(1);
         assertThat(flowers(JULY).out()).contains("LEAVES", "gives the soft leaves");
+
+        JsonNode counted = json(flowers("--from", "2015-07-06", "--json"));
+        assertThat(counted.get("cells_from").asString()).isEqualTo("leafcutters");
+        double wanted = 0;
+        for (JsonNode week : counted.get("weeks")) {
+            wanted += week.get("cells_wanted").asDouble();
+        }
+        // 120 females, 0.69 of them nest, 15 cells each; the last fifth of the females is left out.
+        assertThat(wanted).isBetween(0.8 * 120 * 0.69 * 15, 0.97 * 120 * 0.69 * 15);
+        assertThat(flowers("--from", "2015-07-06").out().replace('\n', ' '))
+                .contains("of your females 69 % nest from Mon 6 July on and build about 15 cells each");
 
         change("[[community]]", "[[plant]]\nname = \"dog rose\"\ncover_m2 = 4\ndistance_m = 30\n\n[[community]]");
         assertThat(flowers(JULY).out().replace('\n', ' '))
@@ -136,7 +148,7 @@ class FlowersCommandTest {
         change("cover_m2 = 90", "cover_m2 = 90\ndistance_m = 200");
         change("[[community]]", """
                 [[plant]]
-                name = "Nonesuch"
+                name = "hawthron"
                 cover_m2 = 4
                 first_bloom = 2015-05-01
                 last_bloom = 2015-05-20
@@ -155,16 +167,23 @@ class FlowersCommandTest {
                 [[community]]""");
         String text = flowers(JULY).out().replaceAll("\\s+", " ");
         assertThat(text)
-                .contains("Not in the plant list and taken for a common herb: Nonesuch.")
+                .contains("Not in the plant list and taken for a common herb: hawthron. Maybe \"hawthorn\" was meant.")
                 .contains("Double flowers with little or no pollen: avenue.")
                 .contains("Between 150 m and 300 m away and counted half: apple.")
                 .contains("By the trade's rule of 300 ft (91 m) these would not count at all: apple.")
                 .contains("clover 40 900 flowers");
+        assertThat(flowers("--units", "us", "--cells", "9", "--from", "2015-07-06", "--to", "2015-07-09")
+                        .out())
+                .contains("sq ft", "open per sq ft")
+                .doesNotContain(" m²");
     }
 
     @Test
     void wrongOptionsAreRefused() {
         assertThat(flowers("--cells", "3").err()).contains("of --cells, --from and --to some are given");
+        Run alone = flowers("--from", "2015-04-20");
+        assertThat(alone.exit()).isEqualTo(2);
+        assertThat(alone.err()).contains("--from alone for leafcutters");
         Run swapped = flowers("--cells", "3", "--from", "2015-07-06", "--to", "2015-07-01");
         assertThat(swapped.exit()).isEqualTo(2);
         assertThat(swapped.err())
@@ -182,6 +201,7 @@ class FlowersCommandTest {
     void everyNumberIsReadBySomeAnswer() throws IOException {
         change("species = \"Osmia lignaria\"", "species = \"Megachile rotundata\"");
         Set<String> read = new TreeSet<>(ids(json(flowers(with(JULY, "--json")))));
+        read.addAll(ids(json(flowers("--from", "2015-07-06", "--json"))));
         StringBuilder all = new StringBuilder();
         for (GardenPlant plant : CatalogueFiles.flora().plants()) {
             all.append("[[plant]]\nname = \"").append(plant.name()).append("\"\ncover_m2 = 1\n\n");

@@ -12,13 +12,13 @@ import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.nestyear.core.forage.Breeding;
-import org.nestyear.core.forage.EvenLine;
 import org.nestyear.core.forage.Flora;
 import org.nestyear.core.forage.Forage;
 import org.nestyear.core.forage.ForageGap;
 import org.nestyear.core.forage.ForageWeek;
 import org.nestyear.core.forage.Standing;
 import org.nestyear.core.forage.Suggestion;
+import org.nestyear.core.forage.ToldLine;
 import org.nestyear.core.place.Region;
 import org.nestyear.core.place.Site;
 import org.nestyear.core.season.BloomDates;
@@ -76,7 +76,7 @@ class ForagePropertiesTest {
     }
 
     private static Forage forage(List<Plant> plants, double cells, @Nullable CommunityBloom other) {
-        return Forage.of(plants, east(), FLORA, false, EvenLine.of(plants, other, FROM, TO, cells));
+        return Forage.of(plants, east(), FLORA, false, ToldLine.even(plants, other, FROM, TO, cells));
     }
 
     private static double[] middles(Forage forage) {
@@ -181,7 +181,7 @@ class ForagePropertiesTest {
                 LocalDate from = leafcutter ? LocalDate.of(2015, 7, 1) : FROM;
                 List<Plant> plants = List.of(plant("Nonesuch", 0.001, from, from.plusDays(9), null));
                 Forage forage = Forage.of(
-                        plants, site, FLORA, leafcutter, EvenLine.of(plants, null, from, from.plusDays(30), 4));
+                        plants, site, FLORA, leafcutter, ToldLine.even(plants, null, from, from.plusDays(30), 4));
                 assertThat(forage.gaps()).hasSize(1);
                 ForageGap gap = forage.gaps().get(0);
                 assertThat(gap.suggestions()).as(site + " " + leafcutter).isNotEmpty();
@@ -215,7 +215,7 @@ class ForagePropertiesTest {
         // The list's bloom has its peak where it likes; told dates have it in the middle, so the bloom is told
         // symmetrical.
         more.add(plant(each.plant().name(), 0, from, from, null));
-        Forage bare = Forage.of(more, site, FLORA, leafcutter, EvenLine.of(more, null, from, from.plusDays(30), 4));
+        Forage bare = Forage.of(more, site, FLORA, leafcutter, ToldLine.even(more, null, from, from.plusDays(30), 4));
         long closed = 0;
         for (ForageWeek week : bare.weeks()) {
             double days = 0;
@@ -234,8 +234,8 @@ class ForagePropertiesTest {
         LocalDate july = LocalDate.of(2015, 7, 1);
         List<Plant> none = List.of(plant("apple", 10, july, july.plusDays(9), null));
         List<Plant> rose = List.of(plant("dog rose", 10, july, july.plusDays(9), 20.0));
-        Forage without = Forage.of(none, east(), FLORA, true, EvenLine.of(none, null, july, july.plusDays(20), 2));
-        Forage with = Forage.of(rose, east(), FLORA, true, EvenLine.of(rose, null, july, july.plusDays(20), 2));
+        Forage without = Forage.of(none, east(), FLORA, true, ToldLine.even(none, null, july, july.plusDays(20), 2));
+        Forage with = Forage.of(rose, east(), FLORA, true, ToldLine.even(rose, null, july, july.plusDays(20), 2));
         assertThat(without.leafPlants()).isEmpty();
         assertThat(without.leafSuggestions())
                 .isNotEmpty()
@@ -247,7 +247,7 @@ class ForagePropertiesTest {
     @Test
     void aPlaceFarFromAllRegionsGetsNoNames() {
         List<Plant> plants = List.of(plant("apple", 0.01, FROM, TO, null));
-        Forage far = Forage.of(plants, site(-40, 175, null), FLORA, false, EvenLine.of(plants, null, FROM, TO, 4));
+        Forage far = Forage.of(plants, site(-40, 175, null), FLORA, false, ToldLine.even(plants, null, FROM, TO, 4));
         assertThat(far.region()).isNull();
         assertThat(far.gaps()).isNotEmpty().allMatch(gap -> gap.suggestions().isEmpty());
     }
