@@ -20,7 +20,7 @@ class BloomWordsTest {
     private static final Flora FLORA = CatalogueFiles.flora();
 
     private static Site site(double latitude, double longitude, double height, @Nullable Region region) {
-        return new Site("Invented", latitude, longitude, height, ZoneOffset.UTC, null, List.of(), region);
+        return new Site("Invented", latitude, longitude, height, ZoneOffset.UTC, null, List.of(), null, region);
     }
 
     private static BloomSpan bloom(BloomWord word, Site site) {
