@@ -53,6 +53,7 @@ public final class CommandFace {
                 .addSubcommand(new OrchardCommand(surroundings))
                 .addSubcommand(new SexCountCommand(surroundings))
                 .addSubcommand(new YearsCommand(surroundings))
+                .addSubcommand(new LossesCommand(surroundings))
                 .addSubcommand(new ServeCommand(surroundings, server));
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));

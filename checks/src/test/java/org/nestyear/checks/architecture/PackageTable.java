@@ -22,7 +22,9 @@ final class PackageTable {
     private static final Set<String> SUMS = Set.of(
             "core.count",
             "core.hygiene",
+            "core.guest",
             "core.leafcutter",
+            "core.losses",
             "core.mud",
             "core.outlook",
             "core.reach",
@@ -62,7 +64,7 @@ final class PackageTable {
                     "the search over dates runs the stages, it gives no advice"),
             row(
                     "core.advice",
-                    with(RELEASE, "core.leafcutter"),
+                    with(RELEASE, "core.leafcutter", "core.losses", "core.count"),
                     "findings and jobs are read off results; results must not depend on them"),
             row(
                     "core.plan",
@@ -77,6 +79,11 @@ final class PackageTable {
                     "core.hygiene",
                     Set.of("core.source"),
                     "how strong a rinse is depends on a bottle and a bucket, not on a season"),
+            row(
+                    "core.losses",
+                    Set.of("core.count"),
+                    "a loss table is arithmetic on what was opened; what it means is advice"),
+            row("core.guest", Set.of("core.source"), "who lives in a tunnel is told by signs, not by a season"),
             row("core.mud", Set.of(), "soil and water follow physics and a definition, whoever digs them"),
             row("core.reach", Set.of("core.source"), "how far a bee flies depends on its size alone"),
             row("core.outlook", Set.of("core.source", "core.stats"), "years of counts have no weather in them")
@@ -87,7 +94,7 @@ final class PackageTable {
                     "core.stocking",
                     with(STAGES, "core.nesting"),
                     "how many bees and tunnels is read off the numbers of nesting, not off a plan"),
-            row("data", SEASON, "files hold what goes in; reading them must not need the model's answers")
+            row("data", with(SEASON, "core.losses", "core.guest"), "files hold what goes in; reading them must not need the model's answers")
                     .jars("de.siegmar.fastcsv", "org.tomlj", "tools.jackson", "com.fasterxml.jackson.annotation")
                     .withWholeJdk(),
             row("records", PLAN, "the only place that knows the database; it stores values, it does not compute")

@@ -49,7 +49,7 @@ class SampleSizesTest {
         "0.1, 0.9, 22"
     })
     void veryMany(double prevalence, double confidence, int expected) {
-        assertThat(Freedom.ofVeryMany(prevalence, confidence)).isEqualTo(expected);
+        assertThat(Freedom.ofVeryMany(prevalence, confidence, 1)).isEqualTo(expected);
     }
 
     /** Cochran (1977): 384.16 for a half to within 5 points, and with finite numbers. */
@@ -100,7 +100,7 @@ class SampleSizesTest {
         assertThatThrownBy(() -> new Freedom(0, 0.1, 0.95)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new Freedom(10, 0, 0.95)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new Freedom(10, 0.1, 1)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> Freedom.ofVeryMany(Double.NaN, 0.95)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Freedom.ofVeryMany(Double.NaN, 0.95, 1)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new ShareSample(0.5, 0, 0.95)).isInstanceOf(IllegalArgumentException.class);
     }
 }
