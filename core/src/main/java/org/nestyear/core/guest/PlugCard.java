@@ -17,6 +17,9 @@ import org.nestyear.core.source.ParameterReader;
  * @param weights weights of signs and of lodgers
  */
 public record PlugCard(List<Lodger> lodgers, List<Sign> signs, Weights weights) {
+    /** A gain in entropy that is none; numerical. */
+    private static final double LEAST_GAIN = 1e-9;
+
     public PlugCard {
         lodgers = List.copyOf(lodgers);
         signs = List.copyOf(signs);
@@ -83,7 +86,7 @@ public record PlugCard(List<Lodger> lodgers, List<Sign> signs, Weights weights) 
         CardQuestion best = null;
         double least = entropy(matches(answers));
         for (CardQuestion question : CardQuestion.values()) {
-            if (answers.containsKey(question)) {
+            if (answers.containsKey(question) || signs(question).isEmpty()) {
                 continue;
             }
             double expected = expectedEntropy(answers, question);
@@ -94,9 +97,6 @@ public record PlugCard(List<Lodger> lodgers, List<Sign> signs, Weights weights) 
         }
         return Optional.ofNullable(best);
     }
-
-    /** A gain in bits that is none; numerical. */
-    private static final double LEAST_GAIN = 1e-9;
 
     private double expectedEntropy(Map<CardQuestion, String> answers, CardQuestion question) {
         List<Match> now = matches(answers);

@@ -23,7 +23,7 @@ final class CuckoosRule implements OpeningRule {
                         "Cuckoo bees and cuckoo wasps belong to a living garden; they take cells, never a whole stock."),
                 opened.seen(Cause.CUCKOOS),
                 Phrase.of(
-                        "{} of cells lived in nests of one city",
+                        "{} of cells living in the nests of one city",
                         Quantity.share(read.value("live_share_" + opened.bees().word()))),
                 Phrase.of(
                         "Leave them in peace. Where they take much year after year, keep their cocoons apart and let them fly"

@@ -26,7 +26,7 @@ final class DeadYoungRule implements OpeningRule {
                         : Phrase.of("A pale grub in winter is what a living leafcutter is: it winters as a grub."),
                 opened.seen(Cause.DEAD_YOUNG),
                 Phrase.of(
-                        "{} of cells lived in nests of one city",
+                        "{} of cells living in the nests of one city",
                         Quantity.share(read.value("live_share_" + opened.bees().word()))),
                 Phrase.of(
                         "Dead is what is dark and limp, shrunken, hard or mouldy. Put doubtful ones into a screened box and look"

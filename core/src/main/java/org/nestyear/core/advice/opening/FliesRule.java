@@ -24,7 +24,7 @@ final class FliesRule implements OpeningRule {
                 opened.seen(Cause.FLIES),
                 opened.isMason()
                         ? Phrase.of(
-                                "with mites rarely above {} of cells in wild stock",
+                                "{} of cells, which flies and mites seldom pass in wild stock",
                                 Quantity.share(read.value("mites_flies_most_mason")))
                         : null,
                 Phrase.of(

@@ -25,7 +25,7 @@ final class GivingRule implements OpeningRule {
                 Phrase.of(
                         "Do not give or sell bees or used gear of this lot: chalkbrood, mites and flies travel with them."),
                 OpeningCase.seen(share),
-                Phrase.of("none"),
+                Phrase.of("none in what is given away"),
                 Phrase.of(
                         "Keep the lot apart from your other lots. Give again after a season in which all nests were looked at and"
                                 + " nothing was found, from clean gear; say on the label what was found, kind, county and year. Up"

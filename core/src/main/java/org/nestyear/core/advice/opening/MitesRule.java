@@ -25,7 +25,7 @@ final class MitesRule implements OpeningRule {
                 opened.seen(Cause.MITES),
                 mason
                         ? Phrase.of(
-                                "with flies rarely above {} of cells in wild stock, up to {} a year where nothing is done",
+                                "{} of cells, which mites and flies seldom pass in wild stock, and {} a year where nothing is done",
                                 Quantity.share(read.value("mites_flies_most_mason")),
                                 Quantity.share(read.value("mites_worst_mason")))
                         : null,
