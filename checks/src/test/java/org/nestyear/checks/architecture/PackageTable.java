@@ -63,6 +63,15 @@ final class PackageTable {
                     with(STAGES, "core.nesting"),
                     "the search over dates runs the stages, it gives no advice"),
             row(
+                            "core.count",
+                            Set.of("core.source"),
+                            "what a sample tells is arithmetic on counts, whatever was counted")
+                    .jars("org.hipparchus"),
+            row(
+                    "core.losses",
+                    Set.of("core.count"),
+                    "a loss table is arithmetic on what was opened; what it means is advice"),
+            row(
                     "core.advice",
                     with(RELEASE, "core.leafcutter", "core.losses", "core.count"),
                     "findings and jobs are read off results; results must not depend on them"),
@@ -71,18 +80,9 @@ final class PackageTable {
                     with(RELEASE, "core.advice"),
                     "the plan is the top of the core and nothing in core sees it"),
             row(
-                            "core.count",
-                            Set.of("core.source"),
-                            "what a sample tells is arithmetic on counts, whatever was counted")
-                    .jars("org.hipparchus"),
-            row(
                     "core.hygiene",
                     Set.of("core.source"),
                     "how strong a rinse is depends on a bottle and a bucket, not on a season"),
-            row(
-                    "core.losses",
-                    Set.of("core.count"),
-                    "a loss table is arithmetic on what was opened; what it means is advice"),
             row("core.guest", Set.of("core.source"), "who lives in a tunnel is told by signs, not by a season"),
             row("core.mud", Set.of(), "soil and water follow physics and a definition, whoever digs them"),
             row("core.reach", Set.of("core.source"), "how far a bee flies depends on its size alone"),
@@ -94,7 +94,10 @@ final class PackageTable {
                     "core.stocking",
                     with(STAGES, "core.nesting"),
                     "how many bees and tunnels is read off the numbers of nesting, not off a plan"),
-            row("data", with(SEASON, "core.losses", "core.guest"), "files hold what goes in; reading them must not need the model's answers")
+            row(
+                            "data",
+                            with(SEASON, "core.losses", "core.guest"),
+                            "files hold what goes in; reading them must not need the model's answers")
                     .jars("de.siegmar.fastcsv", "org.tomlj", "tools.jackson", "com.fasterxml.jackson.annotation")
                     .withWholeJdk(),
             row("records", PLAN, "the only place that knows the database; it stores values, it does not compute")
