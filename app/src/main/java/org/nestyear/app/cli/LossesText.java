@@ -94,6 +94,7 @@ final class LossesText {
     private void spread() {
         page.blank();
         int nests = table.nests().size();
+        boolean all = table.alive() == 0;
         boolean none =
                 table.lines().stream().anyMatch(line -> line.share().total().found() == 0);
         if (nests == 1) {
@@ -112,6 +113,11 @@ final class LossesText {
                             + count(table.cells()) + " cells are worth "
                             + count(table.lost().worth().of()) + "."
                             + (nests < FEW_NESTS ? " With so few nests that spread is itself hardly known." : ""));
+        }
+        if (all && nests > 1) {
+            page.paragraph(
+                    0,
+                    "All were lost, so nests show no spread: the ranges take cells as independent and are too narrow.");
         }
         if (none) {
             page.paragraph(
@@ -155,14 +161,17 @@ final class LossesText {
     private static String sentence(Comparison comparison) {
         double points = comparison.found() * 100;
         String more = points >= 0 ? "more" : "less";
-        double low = comparison.difference().low() * 100;
-        double high = comparison.difference().high() * 100;
-        String range = Wording.number(low, 0) + " to " + Wording.number(high, 0) + " points";
         return comparison.first() + " lost " + Wording.number(Math.abs(points), 0) + " points " + more + " than "
-                + comparison.second() + " (" + range + "): "
+                + comparison.second() + ", between "
+                + points(comparison.difference().low()) + " and "
+                + points(comparison.difference().high()) + ": "
                 + (comparison.isMoreThanChance()
                         ? "more than chance makes."
                         : "chance alone may have made that difference.");
+    }
+
+    private static String points(double difference) {
+        return Wording.number(Math.abs(difference) * 100, 0) + (difference < 0 ? " less" : " more");
     }
 
     private void rates() {

@@ -85,7 +85,9 @@ class LossesCommandTest {
         }
         Path file = write(tally.toString());
         assertThat(json(file).at("/comparisons/0/more_than_chance").asBoolean()).isTrue();
-        assertThat(text(file)).contains("a lost 69 points more than b").contains("more than chance makes");
+        assertThat(text(file))
+                .containsPattern(
+                        "a lost 69 points more than b, between \\d+ more and \\d+ more: more than chance makes");
     }
 
     /** k of the causes add up to k of all, whatever the base, which is always told. */
@@ -114,7 +116,9 @@ class LossesCommandTest {
         assertThat(text(write("cells,mites\n9,2\n"))).contains("Only one nest:").contains("too narrow");
         assertThat(text(write("cells,alive\n9,9\n8,8\n")))
                 .startsWith("Alive: all 17 cells in 2 nests.")
-                .contains("if those of a nest share their fate");
+                .contains("if those of a nest share their fate")
+                .doesNotContain("More cells live");
+        assertThat(text(write("cells,mites\n9,9\n8,8\n"))).contains("All were lost, so nests show no spread");
     }
 
     /** Never 2 and 3 of the practice rules: nothing small is cut open; leaf cells are never washed; bleach has its caution. */

@@ -9,7 +9,7 @@ public enum Cause {
     CUCKOOS("cuckoos", "cuckoo bees and cuckoo wasps", Kind.ENEMY),
     BEETLES("beetles", "beetle larvae", Kind.ENEMY),
     ROBBED("robbed", "birds, mice, ants and other robbers", Kind.ROBBER),
-    POLLEN_BALLS("pollen_balls", "pollen balls: food uneaten, no grub", Kind.FAILURE),
+    POLLEN_BALLS("pollen_balls", "pollen balls (food left, no grub)", Kind.FAILURE),
     MOULD("mould", "mould", Kind.FAILURE),
     DEAD_YOUNG("dead_young", "dead grubs and pupae, cause not seen", Kind.FAILURE),
     DEAD_ADULTS("dead_adults", "dead adults in the cocoon", Kind.FAILURE),

@@ -78,12 +78,16 @@ public record CellShare(
         return ShareLimits.noneFoundUpper(nests, level);
     }
 
-    /** How the limits stand to a level: above it, below it, or on both sides. */
-    public Standing against(double share) {
-        if (limits.low() > share) {
+    /**
+     * How the share stands to a level: above it, below it, or on both sides. Where nests show no spread, because there is one
+     * or because none or all were found, each nest counts as one cell, so that few nests never claim much.
+     */
+    public Standing against(double other) {
+        Limits held = designEffect.isPresent() ? limits : ShareLimits.wilson(new Tally(share() * nests, nests), level);
+        if (held.low() > other) {
             return Standing.ABOVE;
         }
-        return limits.high() < share ? Standing.BELOW : Standing.OPEN;
+        return held.high() < other ? Standing.BELOW : Standing.OPEN;
     }
 
     /** How a share stands to a level. */

@@ -95,6 +95,19 @@ class LossTableTest {
         assertThat(many.noneFoundUpperByNest()).isEqualTo(0.0950, within(5e-5));
     }
 
+    /** Seventeen of seventeen cells alive in two nests say nothing of a level of 77 %; in thirty nests they do. */
+    @Test
+    void fewNestsClaimNothing() {
+        CellShare two = CellShare.of(List.of(nest("", 9, 0), nest("", 8, 0)), OpenedNest::lostInAll, 0.95);
+        assertThat(two.against(0.23)).isEqualTo(CellShare.Standing.OPEN);
+        CellShare thirty = CellShare.of(Collections.nCopies(30, nest("", 8, 0)), OpenedNest::lostInAll, 0.95);
+        assertThat(thirty.against(0.23)).isEqualTo(CellShare.Standing.BELOW);
+        CellShare lost = CellShare.of(Collections.nCopies(30, nest("", 8, 8)), OpenedNest::lostInAll, 0.95);
+        assertThat(lost.against(0.23)).isEqualTo(CellShare.Standing.ABOVE);
+        CellShare one = CellShare.of(List.of(nest("", 100, 60)), OpenedNest::lostInAll, 0.95);
+        assertThat(one.against(0.23)).isEqualTo(CellShare.Standing.OPEN);
+    }
+
     @Test
     void theTableAddsUp() {
         List<OpenedNest> nests = List.of(

@@ -18,9 +18,7 @@ final class ChalkbroodRule implements OpeningRule {
         ReadLog read = opened.read();
         Phrase limit = opened.isMason()
                 ? null
-                : Phrase.of(
-                        "losses above {}, the worst on record",
-                        Quantity.share(read.value("chalkbrood_worst_leafcutter")));
+                : Phrase.of("above {}, the worst on record", Quantity.share(read.value("chalkbrood_worst_leafcutter")));
         return Optional.of(new Finding(
                 "chalkbrood",
                 Level.ACT,

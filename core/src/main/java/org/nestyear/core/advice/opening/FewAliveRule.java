@@ -22,7 +22,9 @@ final class FewAliveRule implements OpeningRule {
                 switch (standing) {
                     case ABOVE -> Phrase.of("Fewer cells live than in the nests of a city elsewhere.");
                     case BELOW -> Phrase.of("More cells live than in the nests of a city elsewhere.");
-                    case OPEN -> Phrase.of("As many cells may live as in the nests of a city elsewhere.");
+                    case OPEN ->
+                        Phrase.of(
+                                "Whether more or fewer cells live than in the nests of a city elsewhere these cells cannot tell.");
                 },
                 Phrase.of(
                         "{} of {} cells living, {} ({} to {})",

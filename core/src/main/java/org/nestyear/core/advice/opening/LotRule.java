@@ -28,7 +28,7 @@ final class LotRule implements OpeningRule {
                         : above
                                 ? Phrase.of("As many cells live as a buyer should find in a good lot.")
                                 : Phrase.of(
-                                        "Whether this is as good as a lot for sale should be these cells cannot tell."),
+                                        "Whether as many live as a buyer should find in a good lot these cells cannot tell."),
                 Phrase.of(
                         "{} living of {} cells, {}",
                         Quantity.count(opened.losses().alive()),
