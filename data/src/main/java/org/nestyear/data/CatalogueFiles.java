@@ -14,6 +14,7 @@ import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.nestyear.core.forage.Flora;
 import org.nestyear.core.source.Basis;
 import org.nestyear.core.source.Parameter;
 import org.nestyear.core.source.ParameterTable;
@@ -95,6 +96,31 @@ public final class CatalogueFiles {
      */
     public static ParameterTable sums(String name) {
         return single(name);
+    }
+
+    /**
+     * The plant list with its numbers, regions and bloom words.
+     *
+     * @throws IllegalStateException if a table is broken, which is a defect of the program
+     */
+    public static Flora flora() {
+        StringBuilder read = new StringBuilder();
+        Map<String, Source> sources = sources(read);
+        return FloraFiles.of(
+                rows("plants.csv", read),
+                rows("regions.csv", read),
+                rows("bloom_words.csv", read),
+                table("flowers", sources, new LinkedHashMap<>(), read),
+                sources);
+    }
+
+    /** Text that changes with anything in the plant list. */
+    public static String floraFingerprint() {
+        StringBuilder read = new StringBuilder();
+        for (String name : List.of("plants.csv", "regions.csv", "bloom_words.csv", "flowers.csv")) {
+            rows(name, read);
+        }
+        return digest(read);
     }
 
     private static ParameterTable single(String name) {

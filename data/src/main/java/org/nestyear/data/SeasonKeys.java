@@ -19,7 +19,19 @@ final class SeasonKeys {
     private static Map<String, List<String>> tables() {
         Map<String, List<String>> tables = new LinkedHashMap<>();
         tables.put("", List.of("format", "site", "weather", "batch", "nests", "plant", "community", "aim"));
-        tables.put("site", List.of("name", "latitude", "longitude", "elevation_m", "zone", "faces_deg", "horizon"));
+        tables.put(
+                "site",
+                List.of(
+                        "name",
+                        "latitude",
+                        "longitude",
+                        "elevation_m",
+                        "zone",
+                        "faces_deg",
+                        "horizon",
+                        "region",
+                        "roof_out_cm",
+                        "roof_above_cm"));
         tables.put("weather", List.of("files", "forecast"));
         tables.put(
                 "batch",
@@ -38,7 +50,10 @@ final class SeasonKeys {
                         "base_c",
                         "degree_days",
                         "days_open",
-                        "past_bloom"));
+                        "past_bloom",
+                        "species",
+                        "distance_m",
+                        "flowers_m2"));
         tables.put("community", List.of("from", "peak", "to", "level"));
         tables.put("aim", List.of("goal", "today"));
         return tables;

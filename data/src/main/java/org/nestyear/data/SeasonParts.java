@@ -8,7 +8,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.nestyear.core.place.HorizonPoint;
+import org.nestyear.core.place.Overhang;
+import org.nestyear.core.place.Region;
 import org.nestyear.core.place.Site;
 import org.nestyear.core.season.Batch;
 import org.nestyear.core.season.CommunityBloom;
@@ -22,6 +25,7 @@ final class SeasonParts {
     /** Dates of bloom further from the day of the plan than this belong to another season. */
     private static final int SEASON_DAYS = 300;
 
+    private static final double CM_IN_M = 100;
     private static final int MOST_COCOONS = 1_000_000;
 
     private SeasonParts() {}
@@ -34,7 +38,18 @@ final class SeasonParts {
                 table.number("elevation_m", -430, 6000, "m"),
                 zone(table),
                 table.numberOrNull("faces_deg", 0, 360, "degrees clockwise from north"),
-                table.has("horizon") ? horizon(table) : List.of());
+                table.has("horizon") ? horizon(table) : List.of(),
+                roof(table),
+                table.has("region") ? table.word("region", Region.values(), Region::word) : null);
+    }
+
+    private static @Nullable Overhang roof(SeasonTable table) {
+        if (!table.has("roof_out_cm") && !table.has("roof_above_cm")) {
+            return null;
+        }
+        return new Overhang(
+                table.number("roof_out_cm", 1, 500, "cm out from the tunnels' face") / CM_IN_M,
+                table.number("roof_above_cm", 1, 1000, "cm above the tunnels' middle") / CM_IN_M);
     }
 
     private static ZoneId zone(SeasonTable table) {

@@ -3,8 +3,15 @@ package org.nestyear.data;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.nestyear.core.forage.BloomWord;
+import org.nestyear.core.forage.Flora;
+import org.nestyear.core.forage.GardenPlant;
+import org.nestyear.core.forage.RegionBloom;
+import org.nestyear.core.forage.Standing;
+import org.nestyear.core.place.Region;
 import org.nestyear.core.source.Basis;
 import org.nestyear.core.source.Parameter;
 import org.nestyear.core.source.ParameterTable;
@@ -44,7 +51,10 @@ class CatalogueFilesTest {
             "months",
             "1/°C²",
             "m²",
-            "1/ha");
+            "1/ha",
+            "1/m²",
+            "d/°",
+            "°C per 100 W/m²");
     private static final Set<String> PLACEHOLDERS = Set.of("tbd", "xxx", "some", "unknown", "?");
 
     private final Catalogue catalogue = CatalogueFiles.load();
@@ -115,6 +125,34 @@ class CatalogueFilesTest {
                             .isPresent();
                 }
             }
+        }
+    }
+
+    @Test
+    void thePlantListHasCompleteRows() {
+        Flora flora = CatalogueFiles.flora();
+        assertThat(flora.plants()).hasSizeBetween(40, 120);
+        assertThat(flora.plants().stream().map(GardenPlant::id)).doesNotHaveDuplicates();
+        assertThat(flora.plants().stream().map(GardenPlant::latinName)).doesNotHaveDuplicates();
+        for (Parameter row : flora.numbers().rows()) {
+            assertThat(row.unit()).as(row.id()).isIn(UNITS);
+            assertThat(row.locator()).as(row.id()).isNotBlank().isNotIn(PLACEHOLDERS);
+            assertThat(row.low()).as(row.id()).isPositive();
+        }
+        for (GardenPlant plant : flora.plants()) {
+            assertThat(flora.find(plant.latinName().toUpperCase(Locale.ROOT)))
+                    .as(plant.name())
+                    .contains(plant);
+            assertThat(plant.mason() || plant.leafcutter() || plant.leaf())
+                    .as(plant.name())
+                    .isTrue();
+        }
+        assertThat(flora.regions()).hasSameSizeAs(Region.values());
+        for (RegionBloom region : flora.regions()) {
+            assertThat(region.words().keySet()).as(region.name()).containsExactlyInAnyOrder(BloomWord.values());
+            assertThat(flora.plants().stream().filter(p -> p.in(region.region()) == Standing.NATIVE))
+                    .as(region.name())
+                    .hasSizeGreaterThan(15);
         }
     }
 

@@ -4,7 +4,9 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import org.nestyear.app.service.FacingAnswer;
+import org.nestyear.app.service.FacingQuestion;
 import org.nestyear.app.service.Wording;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -13,8 +15,10 @@ import picocli.CommandLine.Parameters;
 
 @Command(
         name = "facing",
-        description = "Rank the ways a house front may look by the morning sun it gets over the skyline.")
+        description = "Rank the ways a house front may look by morning sun over the skyline and heat in the tunnels.")
 final class FacingCommand implements Callable<Integer> {
+    private static final double MOST_EXCESS_C = 10;
+
     private final Surroundings surroundings;
 
     @Parameters(
@@ -26,9 +30,22 @@ final class FacingCommand implements Callable<Integer> {
             names = "--on",
             arity = "1..*",
             paramLabel = "DATE",
-            description =
-                    "Days to look at (default: the first of April, May and June; October to December in the south).")
+            description = "Days to take the sun from (default: every week of the bees' flight).")
     List<String> on = List.of();
+
+    @Option(
+            names = "--for",
+            paramLabel = "BEES",
+            description = "mason or leafcutter (default: the bees of the first [[batch]]).")
+    @Nullable
+    String bees;
+
+    @Option(
+            names = "--excess-c",
+            paramLabel = "C",
+            description = "How much warmer than the air your tunnels get for each 100 W/m² on the front, °C.")
+    @Nullable
+    String excess;
 
     @Mixin
     AnswerOptions options = new AnswerOptions();
@@ -41,8 +58,14 @@ final class FacingCommand implements Callable<Integer> {
     public Integer call() {
         List<LocalDate> dates =
                 on.stream().map(text -> Arguments.date("--on", text)).toList();
-        FacingAnswer answer = FacingAnswer.of(file, surroundings.today(), dates);
-        Wording words = new Wording(options.unitSystem(), answer.dates().get(0).getYear());
+        FacingAnswer answer = FacingAnswer.of(new FacingQuestion(
+                file,
+                surroundings.today(),
+                dates,
+                Arguments.word("--for", bees, FacingQuestion.Bees.values(), FacingQuestion.Bees::word),
+                excess == null ? null : Arguments.number("--excess-c", excess, 0, MOST_EXCESS_C, "°C")));
+        Wording words =
+                new Wording(options.unitSystem(), answer.weeks().get(0).from().getYear());
         options.printPage(surroundings, () -> FacingPrint.json(answer), () -> FacingPrint.text(answer, words));
         return ExitCode.ANSWERED;
     }

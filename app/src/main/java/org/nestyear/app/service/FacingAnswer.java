@@ -1,81 +1,144 @@
 package org.nestyear.app.service;
 
-import java.nio.file.Path;
-import java.time.Duration;
 import java.time.LocalDate;
-import java.time.LocalTime;
+import java.time.Period;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import org.nestyear.app.service.FacingQuestion.Bees;
 import org.nestyear.core.place.Site;
 import org.nestyear.core.season.SeasonInputs;
+import org.nestyear.core.siting.HotTunnels;
+import org.nestyear.core.siting.WayToLook;
+import org.nestyear.core.source.Parameter;
+import org.nestyear.core.source.ReadLog;
+import org.nestyear.core.sun.Front;
 import org.nestyear.core.sun.FrontSun;
+import org.nestyear.core.weather.WeatherRecord;
+import org.nestyear.data.CatalogueFiles;
 import org.nestyear.data.DataFault;
 import org.nestyear.data.DayOfPlan;
 import org.nestyear.data.SeasonFile;
 import org.nestyear.data.TextSource;
 
 /**
- * Ways for a house front to look, best first: by the light it gets on clear mornings.
+ * Ways for a house front to look, best first: by the light they get on clear mornings, less their hot days.
  *
- * @param dates the days looked at
- * @param facings most morning light first
+ * @param ways best first
+ * @param now the way the house looks now, or null where the file does not say
+ * @param weeks the way it looks now, or else the best, week by week
+ * @param years years of weather the heat was reckoned from
  */
-public record FacingAnswer(Site site, List<LocalDate> dates, List<Facing> facings, String fingerprint) {
+public record FacingAnswer(
+        Site site,
+        Bees bees,
+        List<WayToLook> ways,
+        @Nullable WayToLook now,
+        List<Week> weeks,
+        int years,
+        List<Parameter> basis,
+        String fingerprint) {
     /** Eight ways to look; numerical. */
     private static final int STEP_DEG = 45;
 
     private static final int TURN_DEG = 360;
-    /** Months of flight in the north; half a year later in the south. */
-    private static final List<Integer> MONTHS = List.of(4, 5, 6);
+    /** Days before and after the middle of a week, by definition. */
+    private static final int EITHER_SIDE = 3;
 
-    private static final int HALF_YEAR_MONTHS = 6;
+    private static final int WEEK_DAYS = 7;
+    /** Half a year, from the seasons of the north to those of the south; numerical. */
+    private static final int HALF_YEAR_DAYS = 182;
 
     public FacingAnswer {
-        dates = List.copyOf(dates);
-        facings = List.copyOf(facings);
+        ways = List.copyOf(ways);
+        weeks = List.copyOf(weeks);
+        basis = List.copyOf(basis);
     }
 
     /**
-     * One way to look, over the days.
+     * One week of the front.
      *
-     * @param facesDeg degrees clockwise from north
-     * @param isOwn whether the house looks that way now
-     * @param firstSun mean time of day at which the sun first shines on the front, by the clock of the place, or null where
-     *     on some day it never does
-     * @param morningMinutes mean minutes of sun before 10:00 by the sun
-     * @param morningWhM2 mean light before then, Wh/m²
-     * @param hottestWm2 most light after noon on any of the days, W/m²
+     * @param from its first day
+     * @param sun a clear day in its middle
+     * @param heat its tunnels over the years of the record
      */
-    public record Facing(
-            double facesDeg,
-            boolean isOwn,
-            @Nullable LocalTime firstSun,
-            double morningMinutes,
-            double morningWhM2,
-            double hottestWm2) {}
+    public record Week(LocalDate from, FrontSun sun, HotTunnels heat) {}
 
     /**
      * Ranks the ways to look at a season's site.
      *
-     * @param clock the day it is, for a file that names none
-     * @param asked days to look at; the first of April, May and June (October to December in the south) if none
-     * @throws Refusal if the file is wrong
+     * @throws Refusal if the file is wrong, or its weather has no day in the weeks of these bees
      */
-    public static FacingAnswer of(Path file, LocalDate clock, List<LocalDate> asked) {
-        Site site;
-        LocalDate today;
+    public static FacingAnswer of(FacingQuestion question) {
+        SeasonInputs inputs;
         try {
-            SeasonInputs inputs = SeasonFile.read(TextSource.ofFile(file), new DayOfPlan(null, clock))
+            inputs = SeasonFile.read(TextSource.ofFile(question.file()), new DayOfPlan(null, question.clock()))
                     .inputs();
-            site = inputs.site();
-            today = inputs.today();
         } catch (DataFault fault) {
             throw Refusal.of(fault);
         }
-        List<LocalDate> dates = asked.isEmpty() ? months(site, today.getYear()) : asked;
+        Site site = inputs.site();
+        Bees bees = question.bees() == null ? beesOf(inputs) : question.bees();
+        ReadLog read = new ReadLog(CatalogueFiles.sums("siting").completedBy(CatalogueFiles.sums("mason_bees")));
+        List<LocalDate> middles = middles(site, inputs.today().getYear(), bees, read);
+        LocalDate last = dayOfYear(site, inputs.today().getYear(), read.value(bees.word() + "_sun_to_day"));
+        List<LocalDate> sunDays = question.dates().isEmpty()
+                ? middles.stream().filter(day -> !day.isAfter(last)).toList()
+                : question.dates();
+        double warm = read.value("flight_radiation");
+        List<List<double[]>> air = air(inputs, middles);
+        Parameter excess = read.row("tunnel_excess_c");
+        @Nullable Double told = question.excessC();
+        HotTunnels.Limits limits = HotTunnels.Limits.of(excess, read.row("tunnel_watch_c"), read.row("tunnel_urgent_c"))
+                .withExcess(told == null ? excess.value() : told);
+        HotTunnels.Limits least = limits.withExcess(told == null ? excess.low() : told);
+        HotTunnels.Limits most = limits.withExcess(told == null ? excess.high() : told);
+        List<WayToLook> ways = new ArrayList<>();
+        for (double deg : facings(site)) {
+            ways.add(WayToLook.of(
+                    site,
+                    front(site, sunDays, deg, warm),
+                    heat(site, deg, middles, air, limits),
+                    heat(site, deg, middles, air, least),
+                    heat(site, deg, middles, air, most)));
+        }
+        ways = WayToLook.inOrder(
+                ways,
+                bees == Bees.MASON ? WayToLook::urgentDays : WayToLook::watchDays,
+                read.value(bees.word() + "_hot_day_worth"));
+        @Nullable
+        WayToLook now = ways.stream()
+                .filter(way -> site.facesDeg() != null && site.facesDeg() % TURN_DEG == way.facesDeg())
+                .findFirst()
+                .orElse(null);
+        double shown = (now == null ? ways.get(0) : now).facesDeg();
+        List<FrontSun> sun = front(site, middles, shown, warm);
+        List<HotTunnels> heat = heat(site, shown, middles, air, limits);
+        List<Week> weeks = IntStream.range(0, middles.size())
+                .mapToObj(i -> new Week(middles.get(i).minusDays(EITHER_SIDE), sun.get(i), heat.get(i)))
+                .toList();
+        read.row("house_height_m");
+        read.row("guard_mesh_mm");
+        read.row("guard_gap_mm");
+        Fingerprint print = new Fingerprint("");
+        print.add(question.dates());
+        print.add(String.valueOf(question.excessC()));
+        print.add(site);
+        print.add(bees);
+        print.add(ways);
+        print.add(read.read());
+        return new FacingAnswer(site, bees, ways, now, weeks, years(inputs), read.read(), print.digits());
+    }
+
+    private static Bees beesOf(SeasonInputs inputs) {
+        return EitherBee.isLeafcutter(EitherBee.named(inputs.batches().get(0).species()))
+                ? Bees.LEAFCUTTER
+                : Bees.MASON;
+    }
+
+    private static TreeSet<Double> facings(Site site) {
         TreeSet<Double> ways = new TreeSet<>();
         for (int deg = 0; deg < TURN_DEG; deg += STEP_DEG) {
             ways.add((double) deg);
@@ -83,48 +146,63 @@ public record FacingAnswer(Site site, List<LocalDate> dates, List<Facing> facing
         if (site.facesDeg() != null) {
             ways.add(site.facesDeg() % TURN_DEG);
         }
-        List<List<FrontSun>> days = dates.stream()
-                .map(date -> FrontSun.of(site, date, List.copyOf(ways)))
-                .toList();
-        List<Facing> facings = new ArrayList<>();
-        for (int i = 0; i < ways.size(); i++) {
-            int way = i;
-            facings.add(facing(site, days.stream().map(day -> day.get(way)).toList()));
-        }
-        facings.sort(Comparator.comparingDouble(Facing::morningWhM2).reversed());
-        Fingerprint print = new Fingerprint("");
-        print.add(site);
-        print.add(dates);
-        return new FacingAnswer(site, dates, facings, print.digits());
+        return ways;
     }
 
-    private static List<LocalDate> months(Site site, int year) {
-        return MONTHS.stream()
-                .map(month -> LocalDate.of(year, site.isNorthern() ? month : month + HALF_YEAR_MONTHS, 1))
+    private static LocalDate dayOfYear(Site site, int year, double day) {
+        LocalDate north = LocalDate.ofYearDay(year, (int) Math.round(day));
+        return site.isNorthern() ? north : north.plusDays(HALF_YEAR_DAYS);
+    }
+
+    private static List<LocalDate> middles(Site site, int year, Bees bees, ReadLog read) {
+        LocalDate from = dayOfYear(site, year, read.value(bees.word() + "_sun_from_day"));
+        LocalDate to =
+                dayOfYear(site, year, read.value(bees == Bees.MASON ? "mason_heat_to_day" : "leafcutter_sun_to_day"));
+        return from.plusDays(EITHER_SIDE)
+                .datesUntil(to.plusDays(1), Period.ofDays(WEEK_DAYS))
                 .toList();
     }
 
-    private static Facing facing(Site site, List<FrontSun> days) {
-        double faces = days.get(0).facesDeg();
-        return new Facing(
-                faces,
-                site.facesDeg() != null && site.facesDeg() % TURN_DEG == faces,
-                firstSun(site, days),
-                days.stream().mapToDouble(FrontSun::morningMinutes).average().orElse(0),
-                days.stream().mapToDouble(FrontSun::morningWhM2).average().orElse(0),
-                days.stream().mapToDouble(FrontSun::hottestWm2).max().orElse(0));
-    }
-
-    private static @Nullable LocalTime firstSun(Site site, List<FrontSun> days) {
-        long seconds = 0;
-        for (FrontSun day : days) {
-            if (day.firstSun() == null) {
-                return null;
+    private static List<List<double[]>> air(SeasonInputs inputs, List<LocalDate> middles) {
+        @Nullable WeatherRecord known = inputs.weather().upTo(inputs.today()).orElse(null);
+        List<List<double[]>> air = new ArrayList<>();
+        for (LocalDate middle : middles) {
+            List<double[]> hours =
+                    known == null ? List.of() : HotTunnels.hours(known, inputs.site(), middle, EITHER_SIDE);
+            if (hours.isEmpty()) {
+                throw new Refusal(
+                        Refusal.Kind.NO_ANSWER,
+                        "NY-FACING-WEATHER",
+                        "",
+                        "The weather before " + inputs.today() + " has no day in the week around "
+                                + middle.getDayOfMonth() + "/" + middle.getMonthValue()
+                                + ", so how hot the tunnels get cannot be told.",
+                        "Maybe a weather file of a whole past year is missing.");
             }
-            seconds += Duration.between(
-                            day.date().atStartOfDay(site.zone()), day.firstSun().atZone(site.zone()))
-                    .toSeconds();
+            air.add(hours);
         }
-        return LocalTime.MIDNIGHT.plusSeconds(seconds / days.size());
+        return air;
+    }
+
+    private static int years(SeasonInputs inputs) {
+        return (int) inputs.weather().days().stream()
+                .filter(day -> !day.date().isAfter(inputs.today()))
+                .map(day -> day.date().getYear())
+                .distinct()
+                .count();
+    }
+
+    private static List<FrontSun> front(Site site, List<LocalDate> days, double facesDeg, double warmWm2) {
+        return days.stream()
+                .map(day -> FrontSun.of(site, day, List.of(facesDeg), warmWm2).get(0))
+                .toList();
+    }
+
+    private static List<HotTunnels> heat(
+            Site site, double facesDeg, List<LocalDate> middles, List<List<double[]>> air, HotTunnels.Limits limits) {
+        Front front = Front.of(site, facesDeg);
+        return IntStream.range(0, middles.size())
+                .mapToObj(i -> HotTunnels.of(air.get(i), HotTunnels.clearLightWm2(front, middles.get(i)), limits))
+                .toList();
     }
 }

@@ -18,8 +18,18 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** No number in the tables of the small calculators is dead: each is in the basis of some answer. */
 class SumsTablesTest {
-    private static final List<String> TABLES =
-            List.of("counting", "guests", "hygiene", "losses", "mud", "outlook", "reach", "sexing", "stocking");
+    private static final List<String> TABLES = List.of(
+            "counting",
+            "guests",
+            "hygiene",
+            "leafcutter_nesting",
+            "losses",
+            "mud",
+            "outlook",
+            "reach",
+            "sexing",
+            "siting",
+            "stocking");
     private static final List<List<String>> QUESTIONS = List.of(
             List.of("sample", "--of", "nests", "--population", "40", "--prevalence", "5"),
             List.of("sample", "--of", "containers", "--population", "3"),
@@ -32,6 +42,10 @@ class SumsTablesTest {
             List.of("range", "--span-mm", "2"),
             List.of("tunnels", "--species", "Osmia lignaria", "--females", "9"),
             List.of("tunnels", "--species", "Osmia bicornis", "--females", "9"),
+            List.of("tunnels", "--species", "Megachile rotundata", "--females", "9"),
+            List.of("orchard", "--crop", "alfalfa", "--area", "1ha", "--species", "Megachile rotundata"),
+            List.of("orchard", "--crop", "canola", "--area", "1ha", "--species", "Megachile rotundata"),
+            List.of("orchard", "--crop", "blueberry", "--area", "1ha", "--species", "Megachile rotundata"),
             List.of("orchard", "--crop", "apple", "--trees", "9"),
             List.of("orchard", "--crop", "almond", "--trees", "9"),
             List.of("orchard", "--crop", "apple", "--trees", "9", "--species", "Osmia cornifrons"),
@@ -53,9 +67,15 @@ class SumsTablesTest {
                         folder.resolve("tally.csv"),
                         "cells,mites,wasps,pollen_balls,chalkbrood\n9,1,1,1,1\n9,1,0,0,0\n")
                 .toString();
+        assertThat(Run.of("demo", "--write", folder.resolve("season").toString())
+                        .exit())
+                .isZero();
+        String season = folder.resolve("season/tansy-lane.toml").toString();
         return List.of(
                 List.of("losses", tally),
                 List.of("losses", tally, "--bees", "leafcutter"),
+                List.of("facing", season),
+                List.of("facing", season, "--for", "leafcutter"),
                 List.of("sex-count", weights, "--species", "Osmia bicornis"),
                 List.of("sex-count", weights, "--species", "Osmia cornuta"),
                 List.of("sex-count", widths, "--species", "Osmia bicornis"),

@@ -17,7 +17,7 @@ final class PackageTable {
     private static final Set<String> STAGES =
             with(SEASON, "core.winter", "core.bloom", "core.emergence", "core.flight", "core.brood");
     private static final Set<String> RELEASE = with(STAGES, "core.nesting", "core.release");
-    private static final Set<String> PLAN = with(RELEASE, "core.advice", "core.plan");
+    private static final Set<String> PLAN = with(RELEASE, "core.advice", "core.forage", "core.plan");
     /** The small calculators. */
     private static final Set<String> SUMS = Set.of(
             "core.count",
@@ -29,6 +29,7 @@ final class PackageTable {
             "core.outlook",
             "core.reach",
             "core.sexing",
+            "core.siting",
             "core.stocking");
 
     private static final Set<String> FACED = with(PLAN, SUMS.toArray(String[]::new));
@@ -59,8 +60,12 @@ final class PackageTable {
                     "leafcutter bees share weather and sources with mason bees, none of their stages"),
             row("core.nesting", STAGES, "nesting joins the stages and must not know how its result is used"),
             row(
+                    "core.forage",
+                    SEASON,
+                    "flowers and cells are held against each other whatever the cells were reckoned from"),
+            row(
                     "core.release",
-                    with(STAGES, "core.nesting"),
+                    with(STAGES, "core.nesting", "core.forage"),
                     "the search over dates runs the stages, it gives no advice"),
             row(
                             "core.count",
@@ -73,11 +78,11 @@ final class PackageTable {
                     "a loss table is arithmetic on what was opened; what it means is advice"),
             row(
                     "core.advice",
-                    with(RELEASE, "core.leafcutter", "core.losses", "core.count"),
+                    with(RELEASE, "core.forage", "core.leafcutter", "core.losses", "core.count"),
                     "findings and jobs are read off results; results must not depend on them"),
             row(
                     "core.plan",
-                    with(RELEASE, "core.advice"),
+                    with(RELEASE, "core.advice", "core.forage"),
                     "the plan is the top of the core and nothing in core sees it"),
             row(
                     "core.hygiene",
@@ -90,13 +95,14 @@ final class PackageTable {
                     .jars("org.hipparchus"),
             row("core.sexing", Set.of("core.stats"), "groups of sizes are statistics, whatever was weighed")
                     .jars("org.hipparchus"),
+            row("core.siting", WORLD, "how a house stands is sun, air and sources, whatever is planned for it"),
             row(
                     "core.stocking",
                     with(STAGES, "core.nesting"),
                     "how many bees and tunnels is read off the numbers of nesting, not off a plan"),
             row(
                             "data",
-                            with(SEASON, "core.losses", "core.guest"),
+                            with(SEASON, "core.forage", "core.losses", "core.guest"),
                             "files hold what goes in; reading them must not need the model's answers")
                     .jars("de.siegmar.fastcsv", "org.tomlj", "tools.jackson", "com.fasterxml.jackson.annotation")
                     .withWholeJdk(),

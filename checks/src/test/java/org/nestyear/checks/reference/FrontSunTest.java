@@ -12,7 +12,9 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.nestyear.checks.Comparison;
 import org.nestyear.core.place.HorizonPoint;
+import org.nestyear.core.place.Overhang;
 import org.nestyear.core.place.Site;
+import org.nestyear.core.sun.Front;
 import org.nestyear.core.sun.FrontSun;
 
 /** The sun's day on a front, where geometry tells the answer (spherical astronomy of any handbook). */
@@ -24,7 +26,7 @@ class FrontSunTest {
     }
 
     private static FrontSun front(Site site, LocalDate date, double faces) {
-        return FrontSun.of(site, date, List.of(faces)).get(0);
+        return FrontSun.of(site, date, List.of(faces), 200).get(0);
     }
 
     private static Instant first(FrontSun front) {
@@ -69,5 +71,47 @@ class FrontSunTest {
         assertThat(dark.firstSun()).isNull();
         assertThat(dark.morningWhM2()).isZero();
         assertThat(dark.hottestWm2()).isZero();
+    }
+
+    /**
+     * The vertical shadow angle of building design: at the equator at the equinox the sun climbs straight up before an east
+     * front, so a roof that reaches out as far as it is high shades it from 45° on, three hours after sunrise.
+     */
+    @Test
+    void aRoofTakesTheHighSun() {
+        Site roofed = new Site("Invented", 0, 0, 0, ZoneOffset.UTC, null, List.of(), new Overhang(0.3, 0.3), null);
+        Comparison minutes = new Comparison("minutes of sun before ten below a roof", 6);
+        minutes.add("45°", front(roofed, EQUINOX, 90).morningMinutes(), 180);
+        minutes.check(1);
+        assertThat(front(roofed, EQUINOX, 90).hottestWm2())
+                .isLessThan(front(site(0, List.of()), EQUINOX, 90).hottestWm2());
+    }
+
+    /** Light enough comes no sooner than the sun itself, and never where more is asked than the sun gives. */
+    @Test
+    void warmLightFollowsTheFirstSun() {
+        FrontSun east = front(site(45, List.of()), EQUINOX, 90);
+        assertThat(Objects.requireNonNull(east.warmFrom())).isAfterOrEqualTo(first(east));
+        assertThat(FrontSun.of(site(45, List.of()), EQUINOX, List.of(90.0), 1400)
+                        .get(0)
+                        .warmFrom())
+                .isNull();
+    }
+
+    /**
+     * Shares of an even sky on a wall, by the cosine law: half of an open one; sin(φ)/2 below a roof with shadow angle φ (a
+     * strip, exact); (90° − h − sin h cos h)/180° above a skyline of height h all round.
+     */
+    @Test
+    void aWallSeesItsShareOfTheSky() {
+        Comparison shares = new Comparison("share of an even sky", 2e-4);
+        shares.add("open", Front.of(site(45, List.of()), 135).skyShare(), 0.5);
+        Site roofed = new Site("Invented", 45, 0, 0, ZoneOffset.UTC, null, List.of(), new Overhang(0.3, 0.3), null);
+        shares.add("below a roof", Front.of(roofed, 135).skyShare(), Math.sin(Math.PI / 4) / 2);
+        Site walled = site(45, List.of(new HorizonPoint(0, 30), new HorizonPoint(180, 30)));
+        double h = Math.PI / 6;
+        shares.add(
+                "above 30°", Front.of(walled, 135).skyShare(), (Math.PI / 2 - h - Math.sin(h) * Math.cos(h)) / Math.PI);
+        shares.check(3);
     }
 }

@@ -1,6 +1,7 @@
 package org.nestyear.checks.reference;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.time.ZoneOffset;
 import java.util.List;
@@ -10,6 +11,7 @@ import org.nestyear.core.place.HorizonPoint;
 import org.nestyear.core.place.Site;
 import org.nestyear.core.sun.ClearSky;
 import org.nestyear.core.sun.Facade;
+import org.nestyear.core.sun.Front;
 import org.nestyear.core.sun.Light;
 import org.nestyear.core.sun.SunPosition;
 
@@ -80,11 +82,13 @@ class LightTest {
         SunPosition sun = new SunPosition(70, 0, 90);
         Light light = ClearSky.at(70);
         double open = Facade.irradianceWm2(sun, light, 90, 0.2);
-        double above = Facade.irradianceWm2(siteWithHorizon(19.9), sun, light, 90, 0.2);
-        double below = Facade.irradianceWm2(siteWithHorizon(20.1), sun, light, 90, 0.2);
-        assertThat(above).isEqualTo(open);
-        assertThat(below).isEqualTo(0.5 * light.diffuseWm2() + 0.5 * 0.2 * light.globalWm2());
-        assertThat(below).isLessThan(open);
+        Front above = Front.of(siteWithHorizon(19.9), 90);
+        Front below = Front.of(siteWithHorizon(20.1), 90);
+        double lostSky = (0.5 - above.skyShare()) * light.diffuseWm2();
+        assertThat(above.irradianceWm2(sun, light, 0.2)).isCloseTo(open - lostSky, within(1e-9));
+        assertThat(below.irradianceWm2(sun, light, 0.2))
+                .isCloseTo(below.skyShare() * light.diffuseWm2() + 0.5 * 0.2 * light.globalWm2(), within(1e-9));
+        assertThat(below.skyShare()).isLessThan(above.skyShare()).isLessThan(0.5);
     }
 
     @Test

@@ -52,6 +52,9 @@ class EveryRuleTest {
             "bloom-from-past-dates",
             "bloom-told-ahead",
             "other-bloom-unknown",
+            "flowers-untold",
+            "flowers-short",
+            "flowers-enough",
             "small-stock",
             "fewer-than-put-out",
             "tunnels-too-small",
@@ -109,7 +112,7 @@ class EveryRuleTest {
             "do-not-give",
             "quarantine");
     /** What needs no parameter to be true. */
-    private static final Set<String> WITHOUT_BASIS = Set.of("no-trial");
+    private static final Set<String> WITHOUT_BASIS = Set.of("no-trial", "flowers-untold");
 
     @Test
     void everyJobAndFindingIsTriggered() {

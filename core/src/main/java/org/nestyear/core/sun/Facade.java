@@ -1,15 +1,12 @@
 package org.nestyear.core.sun;
 
-import org.nestyear.core.place.Site;
-
 /**
  * Light on the upright front of a house.
  *
  * <p>Isotropic transposition of Liu and Jordan (1963), "The long-term average performance of flat-plate solar-energy
  * collectors", Solar Energy 7(2):53–74, for a vertical wall: half the diffuse light of the sky, half the light the
- * ground throws back, and the sun's beam times the cosine of its angle to the wall. The sun counts only above the
- * site's skyline; the skyline's own cutting of the diffuse light is not counted, so a front in a deep yard is shown
- * somewhat too bright.
+ * ground throws back, and the sun's beam times the cosine of its angle to the wall. What a skyline or a roof takes away is
+ * in {@link Front}.
  */
 public final class Facade {
     /**
@@ -25,19 +22,6 @@ public final class Facade {
     private Facade() {}
 
     /**
-     * Light on the front of a site's house, W/m², with the sun hidden while it stands below the skyline.
-     *
-     * @param facesDeg where the front looks, degrees clockwise from north, 0 to 360
-     * @param albedo share of light the ground throws back, 0 to 1
-     * @throws IllegalArgumentException if facing or albedo is outside its range
-     */
-    public static double irradianceWm2(Site site, SunPosition sun, Light light, double facesDeg, double albedo) {
-        boolean hidden = sun.elevationDeg() < site.horizonDeg(sun.azimuthDeg());
-        Light seen = hidden ? new Light(light.globalWm2(), light.diffuseWm2(), 0) : light;
-        return irradianceWm2(sun, seen, facesDeg, albedo);
-    }
-
-    /**
      * Light on a front under an open horizon, W/m².
      *
      * @param facesDeg where the front looks, degrees clockwise from north, 0 to 360
@@ -51,8 +35,15 @@ public final class Facade {
         if (!(albedo >= 0 && albedo <= 1)) {
             throw new IllegalArgumentException("albedo " + albedo + " is outside 0 to 1");
         }
+        return irradianceWm2(sun, light, facesDeg, albedo, HALF);
+    }
+
+    /** The same on a front that sees this share of the sky's light. */
+    static double irradianceWm2(SunPosition sun, Light light, double facesDeg, double albedo, double skyShare) {
         double incidence =
                 Math.sin(Math.toRadians(sun.zenithDeg())) * Math.cos(Math.toRadians(sun.azimuthDeg() - facesDeg));
-        return light.beamWm2() * Math.max(0, incidence) + HALF * light.diffuseWm2() + HALF * albedo * light.globalWm2();
+        return light.beamWm2() * Math.max(0, incidence)
+                + skyShare * light.diffuseWm2()
+                + HALF * albedo * light.globalWm2();
     }
 }

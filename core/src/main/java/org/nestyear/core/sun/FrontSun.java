@@ -14,6 +14,7 @@ import org.nestyear.core.place.Site;
  * @param date the day
  * @param facesDeg where the front looks, degrees clockwise from north
  * @param firstSun when the sun first shines on the front, or null if it never does
+ * @param warmFrom when the front first has the light asked for, or null if it never does
  * @param morningMinutes minutes of sun on the front before two hours short of the sun's highest stand (10:00 by the sun)
  * @param morningWhM2 light on the front up to then, the sky's and the ground's included, Wh/m²
  * @param hottestWm2 most light on the front after the sun's highest stand, W/m²
@@ -22,6 +23,7 @@ public record FrontSun(
         LocalDate date,
         double facesDeg,
         @Nullable Instant firstSun,
+        @Nullable Instant warmFrom,
         double morningMinutes,
         double morningWhM2,
         double hottestWm2) {
@@ -33,11 +35,6 @@ public record FrontSun(
     private static final Duration TEN_TO_NOON = Duration.ofHours(2);
     /** Half a day before the sun's highest stand and after it, by definition. */
     private static final Duration HALF_DAY = Duration.ofHours(12);
-    /** A right angle, by definition: the sun is in front of a wall. */
-    private static final double RIGHT_DEG = 90;
-    /** A turn, by definition. */
-    private static final double TURN_DEG = 360;
-
     /** The sun and its light at one look. */
     private record Look(Instant at, SunPosition sun, Light light) {}
 
@@ -45,8 +42,9 @@ public record FrontSun(
      * The day on fronts of several facings.
      *
      * @param facingsDeg degrees clockwise from north, 0 to 360
+     * @param warmWm2 light with which a bee on the front warms enough, W/m²
      */
-    public static List<FrontSun> of(Site site, LocalDate date, List<Double> facingsDeg) {
+    public static List<FrontSun> of(Site site, LocalDate date, List<Double> facingsDeg, double warmWm2) {
         Observer observer = Observer.at(site);
         Instant noon = SunTimes.of(observer, date, site.zone()).transit();
         List<Look> looks = new ArrayList<>();
@@ -59,22 +57,24 @@ public record FrontSun(
             }
         }
         return facingsDeg.stream()
-                .map(faces -> front(site, date, noon, looks, faces))
+                .map(faces -> day(Front.of(site, faces), date, noon, looks, warmWm2))
                 .toList();
     }
 
-    private static FrontSun front(Site site, LocalDate date, Instant noon, List<Look> looks, double facesDeg) {
+    private static FrontSun day(Front front, LocalDate date, Instant noon, List<Look> looks, double warmWm2) {
         @Nullable Instant first = null;
+        @Nullable Instant warm = null;
         double minutes = 0;
         double energy = 0;
         double hottest = 0;
         for (Look look : looks) {
-            boolean shines =
-                    look.sun().elevationDeg() > site.horizonDeg(look.sun().azimuthDeg())
-                            && between(look.sun().azimuthDeg(), facesDeg) < RIGHT_DEG;
-            double light = Facade.irradianceWm2(site, look.sun(), look.light(), facesDeg, Facade.CUSTOMARY_ALBEDO);
+            boolean shines = front.shines(look.sun());
+            double light = front.irradianceWm2(look.sun(), look.light(), Facade.CUSTOMARY_ALBEDO);
             if (shines && first == null) {
                 first = look.at();
+            }
+            if (light >= warmWm2 && warm == null) {
+                warm = look.at();
             }
             if (look.at().isBefore(noon.minus(TEN_TO_NOON))) {
                 minutes += shines ? STEP_MINUTES : 0;
@@ -84,12 +84,6 @@ public record FrontSun(
                 hottest = Math.max(hottest, light);
             }
         }
-        return new FrontSun(date, facesDeg, first, minutes, energy, hottest);
-    }
-
-    /** The angle between two directions, 0 to 180 degrees. */
-    private static double between(double a, double b) {
-        double apart = Math.abs(a - b) % TURN_DEG;
-        return Math.min(apart, TURN_DEG - apart);
+        return new FrontSun(date, front.facesDeg(), first, warm, minutes, energy, hottest);
     }
 }
