@@ -128,7 +128,7 @@ public final class CatalogueFiles {
         return table(name, sources(read), new LinkedHashMap<>(), read);
     }
 
-    private static Map<String, Source> sources(StringBuilder everything) {
+    static Map<String, Source> sources(StringBuilder everything) {
         Map<String, Source> sources = new LinkedHashMap<>();
         for (NamedCsvRecord row : rows("sources.csv", everything)) {
             Source source = new Source(row.getField("key"), row.getField("citation"), row.getField("doi"));
@@ -171,7 +171,7 @@ public final class CatalogueFiles {
                 row.getField("note"));
     }
 
-    private static List<NamedCsvRecord> rows(String file, StringBuilder everything) {
+    static List<NamedCsvRecord> rows(String file, StringBuilder everything) {
         String text = text(file);
         everything.append(file).append('\n').append(text);
         try (CsvReader<NamedCsvRecord> reader = CsvReader.builder().ofNamedCsvRecord(new StringReader(text))) {

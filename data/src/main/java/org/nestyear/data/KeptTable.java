@@ -58,6 +58,12 @@ final class KeptTable {
                 advice);
     }
 
+    /** A fault of one heading. */
+    DataFault columnFault(FaultCode code, String name, String sentence, String expected, String advice) {
+        Position at = CsvColumns.position(source, headerLine, names.lastIndexOf(name), separator);
+        return new DataFault(code, at, sentence, expected, advice);
+    }
+
     /** A fault of the whole table. */
     DataFault emptyFault(String what, String expected) {
         return new DataFault(FaultCode.FILE_EMPTY, new Position(source.name(), 1, 1), what, expected, "");

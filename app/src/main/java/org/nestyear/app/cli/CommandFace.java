@@ -55,6 +55,9 @@ public final class CommandFace {
                 .addSubcommand(new OrchardCommand(surroundings))
                 .addSubcommand(new SexCountCommand(surroundings))
                 .addSubcommand(new YearsCommand(surroundings))
+                .addSubcommand(new LossesCommand(surroundings))
+                .addSubcommand(new PlugCommand(surroundings))
+                .addSubcommand(new EnemiesCommand(surroundings))
                 .addSubcommand(new ServeCommand(surroundings, server));
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));

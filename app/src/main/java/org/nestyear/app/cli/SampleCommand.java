@@ -47,6 +47,13 @@ final class SampleCommand implements Callable<Integer> {
     @Nullable
     String margin;
 
+    @Option(
+            names = "--sensitivity",
+            paramLabel = "P",
+            description = "Chance that an ill one you look at is told to be ill, such as 80%% (default: always).")
+    @Nullable
+    String sensitivity;
+
     @Mixin
     AnswerOptions options = new AnswerOptions();
 
@@ -64,10 +71,15 @@ final class SampleCommand implements Callable<Integer> {
         SampleAnswer answer = SampleAnswer.of(new SampleQuestion(what, all, aim(what)));
         options.unitSystem();
         options.print(surroundings, () -> SampleJson.of(answer), () -> SampleText.of(answer));
-        return ExitCode.ANSWERED;
+        return answer.isReached() ? ExitCode.ANSWERED : ExitCode.PARTLY;
     }
 
     private SampleQuestion.Aim aim(Things what) {
+        if (sensitivity != null && (what == Things.CONTAINERS || margin != null)) {
+            throw Refusal.usage(
+                    "--sensitivity is given; expected it with --prevalence only, without --margin and not of containers.",
+                    "");
+        }
         if (what == Things.CONTAINERS) {
             if (population == null || prevalence != null || margin != null) {
                 throw Refusal.usage(
@@ -90,6 +102,9 @@ final class SampleCommand implements Callable<Integer> {
                             + " --margin E (to know a share).",
                     "");
         }
-        return new SampleQuestion.See(Amounts.share("--prevalence", prevalence), sure);
+        return new SampleQuestion.See(
+                Amounts.share("--prevalence", prevalence),
+                sure,
+                sensitivity == null ? 1 : Amounts.share("--sensitivity", sensitivity));
     }
 }

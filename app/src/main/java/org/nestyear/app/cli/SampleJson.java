@@ -24,9 +24,11 @@ final class SampleJson {
             Double prevalence = null;
             Double margin = null;
             Double confidence = null;
+            Double sensitivity = null;
             if (question.aim() instanceof SampleQuestion.See see) {
                 prevalence = see.prevalence();
                 confidence = see.confidence();
+                sensitivity = see.sensitivity();
             } else if (question.aim() instanceof SampleQuestion.Know know) {
                 prevalence = know.expected();
                 margin = know.margin();
@@ -35,8 +37,11 @@ final class SampleJson {
             json.numberOrNull("prevalence", prevalence);
             json.numberOrNull("margin", margin);
             json.numberOrNull("confidence", confidence);
+            json.numberOrNull("sensitivity", sensitivity);
             json.whole("n", answer.n());
             json.numberOrNull("n_exact", answer.exact() == null ? null : (double) answer.exact());
+            json.numberOrNull("chance_with_n_exact", answer.chance());
+            json.flag("reached", answer.isReached());
             json.numberOrNull("ill", answer.ill() == null ? null : (double) answer.ill());
             json.flag("look_at_all", answer.lookAtAll());
             json.flag("destructive_allowed", answer.opening().allowed());

@@ -49,6 +49,12 @@ final class SampleText {
                 ? " of " + things.counted(question.population().getAsInt())
                 : " of very many " + things.word();
         String look = "Look at " + Wording.number(answer.n(), 0) + of;
+        Double best = answer.chance();
+        if (best != null && !answer.isReached()) {
+            return "Even looking at all " + things.counted(answer.n()) + " shows an ill one with only "
+                    + Wording.share(best, 0)
+                    + " chance, because an ill one can be missed. Look in a surer way, or ask for less.";
+        }
         if (answer.lookAtAll()) {
             return "Look at all " + things.counted(answer.n()) + ": with so few, a part of them tells too little.";
         }
@@ -56,7 +62,8 @@ final class SampleText {
             Integer ill = answer.ill();
             return look + ", taken at random: if " + IntervalText.percent(see.prevalence()) + " % or more"
                     + (ill == null ? "" : " (" + things.counted(ill) + ")")
-                    + " are ill, you see at least one with " + IntervalText.percent(see.confidence()) + " % confidence."
+                    + " are ill" + missed(see) + ", you see at least one with " + IntervalText.percent(see.confidence())
+                    + " % confidence."
                     + exact();
         }
         if (question.aim() instanceof SampleQuestion.Know know) {
@@ -67,6 +74,13 @@ final class SampleText {
         return "Draw " + Wording.number(answer.n(), 0) + " samples from "
                 + things.counted(question.population().orElse(1))
                 + " of loose leafcutter cells, the same way in each lot, and have them tested.";
+    }
+
+    private static String missed(SampleQuestion.See see) {
+        return see.sensitivity() == 1
+                ? ""
+                : ", and " + IntervalText.percent(see.sensitivity())
+                        + " % of the ill ones you look at are told to be ill";
     }
 
     private String exact() {
@@ -105,17 +119,24 @@ final class SampleText {
     }
 
     private String known() {
+        boolean missing = answer.question().aim() instanceof SampleQuestion.See see && see.sensitivity() < 1;
         return answer.question().aim() instanceof SampleQuestion.Lot
                 ? "a government's guide asks for this number; it is a rule, not a result."
                 : "this is arithmetic. It takes for granted that those looked at are taken at random, that an ill one is"
-                        + " seen to be ill, and that illness does not gather in a few nests; where it does, look at"
-                        + " more.";
+                        + (missing
+                                ? " missed by chance alone, and none that is well is called ill, and that illness"
+                                : " seen to be ill (else say how often with --sensitivity), and that illness")
+                        + " does not gather in a few nests; where it does, look at more.";
     }
 
     /** The published methods behind the number. */
     static List<String> methods(SampleAnswer answer) {
         if (answer.question().aim() instanceof SampleQuestion.See) {
-            return List.of("Number: Cannon & Roe 1982, Livestock disease surveys; exact odds hypergeometric");
+            return List.of(
+                    answer.question().aim() instanceof SampleQuestion.See see && see.sensitivity() < 1
+                            ? "Number: Cannon 2001, Prev. Vet. Med. 49:141 (from memory); exact odds hypergeometric, each ill"
+                                    + " one told with the chance given"
+                            : "Number: Cannon & Roe 1982, Livestock disease surveys; exact odds hypergeometric");
         }
         return answer.question().aim() instanceof SampleQuestion.Know
                 ? List.of("Number: Cochran 1977, Sampling Techniques, with a finite population")

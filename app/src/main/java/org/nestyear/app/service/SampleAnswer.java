@@ -16,6 +16,7 @@ import org.nestyear.data.CatalogueFiles;
  * @param n how many to look at
  * @param exact the smallest number by exact odds, or null when the aim has none
  * @param ill how many are ill at the prevalence asked for, or null
+ * @param chance chance to see an ill one with the smallest number by exact odds, or null when the aim has none
  * @param lookAtAll true when there are so few nests that all are looked at whatever the sum says
  * @param opening whether cocoons may be opened for it
  * @param basis the numbers read
@@ -26,10 +27,13 @@ public record SampleAnswer(
         int n,
         @Nullable Integer exact,
         @Nullable Integer ill,
+        @Nullable Double chance,
         boolean lookAtAll,
         Opening opening,
         List<Parameter> basis,
         String fingerprint) {
+
+    private static final double ROUNDING = 1e-9;
 
     public SampleAnswer {
         basis = List.copyOf(basis);
@@ -42,14 +46,18 @@ public record SampleAnswer(
         int n;
         Integer exact = null;
         Integer ill = null;
+        Double chance = null;
         Freedom freedom = null;
         if (question.aim() instanceof SampleQuestion.See see) {
             if (population.isPresent()) {
-                freedom = new Freedom(population.getAsInt(), see.prevalence(), see.confidence());
+                freedom = new Freedom(population.getAsInt(), see.prevalence(), see.confidence(), see.sensitivity());
                 exact = freedom.exactSampleSize();
                 ill = freedom.ill();
+                chance = freedom.chanceToSee(exact);
             }
-            n = freedom == null ? Freedom.ofVeryMany(see.prevalence(), see.confidence()) : freedom.sampleSize();
+            n = freedom == null
+                    ? Freedom.ofVeryMany(see.prevalence(), see.confidence(), see.sensitivity())
+                    : freedom.sampleSize();
         } else if (question.aim() instanceof SampleQuestion.Know know) {
             n = new ShareSample(know.expected(), know.margin(), know.confidence()).sampleSize(population);
         } else {
@@ -68,7 +76,15 @@ public record SampleAnswer(
         Fingerprint print = new Fingerprint("");
         print.add(question);
         print.add(read.read());
-        return new SampleAnswer(question, n, exact, ill, all, opening, read.read(), print.digits());
+        return new SampleAnswer(question, n, exact, ill, chance, all, opening, read.read(), print.digits());
+    }
+
+    /** False when even looking at all of them leaves the confidence asked for out of reach. */
+    public boolean isReached() {
+        Double best = chance;
+        return best == null
+                || !(question.aim() instanceof SampleQuestion.See see)
+                || best >= see.confidence() - ROUNDING;
     }
 
     private static Opening opening(ReadLog read, OptionalInt population, int n, @Nullable Freedom freedom) {

@@ -43,8 +43,9 @@ public record SampleQuestion(Things things, OptionalInt population, Aim aim) {
      *
      * @param prevalence smallest share of ill ones that must not be missed
      * @param confidence chance of seeing one then
+     * @param sensitivity chance that an ill one that is looked at is told to be ill, above 0, at most 1
      */
-    public record See(double prevalence, double confidence) implements Aim {}
+    public record See(double prevalence, double confidence, double sensitivity) implements Aim {}
 
     /**
      * To know a share to within a margin.

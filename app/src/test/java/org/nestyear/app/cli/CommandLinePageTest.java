@@ -50,6 +50,11 @@ class CommandLinePageTest {
             if (command.contains("sieves.csv")) {
                 Files.writeString(folder.resolve("my-season/sieves.csv"), "sieve_mm,count\n0,60\n6.2,48\n");
             }
+            if (command.contains("tally.csv")) {
+                Files.writeString(
+                        folder.resolve("my-season/tally.csv"),
+                        "house,nest,year,cells,chalkbrood,wasps\npear,a1,2014,8,1,0\npear,a2,2014,6,0,0\nshed,b1,2014,7,0,1\n");
+            }
             if (command.contains("years.csv")) {
                 Files.writeString(
                         folder.resolve("my-season/years.csv"),

@@ -69,6 +69,31 @@ class SampleCommandTest {
         assertThat(json("sample --margin 5% --json").get("population").isNull()).isTrue();
     }
 
+    /**
+     * Where ill ones can be missed: 80 in all, 2 of them ill, told with 0.8 → 78 (printed in the manual of a package for animal
+     * health surveys); one ill one cannot be told with 95 % confidence, looking at all gives 80 %.
+     */
+    @Test
+    void illOnesMayBeMissed() {
+        JsonNode answer = json("sample --population 80 --prevalence 2.5% --sensitivity 80 --json");
+        assertThat(answer.get("n").asInt()).isEqualTo(78);
+        assertThat(answer.get("sensitivity").asDouble()).isEqualTo(0.8);
+        assertThat(answer.get("reached").asBoolean()).isTrue();
+        assertThat(answer.get("n_exact").asInt()).isLessThanOrEqualTo(78);
+        assertThat(answer.get("chance_with_n_exact").asDouble()).isGreaterThanOrEqualTo(0.95);
+        // ln 0.05 / ln(1 − 0.05 × 0.8) = 73.4
+        assertThat(json("sample --prevalence 5% --sensitivity 80% --json")
+                        .get("n")
+                        .asInt())
+                .isEqualTo(74);
+        Run one = Run.of("sample", "--population", "80", "--prevalence", "1.25", "--sensitivity", "80");
+        assertThat(one.exit()).isEqualTo(4);
+        assertThat(one.out().replaceAll("\\s+", " "))
+                .startsWith("Even looking at all 80 cocoons shows an ill one with only 80 % chance");
+        assertThat(text("sample --of nests --population 300 --prevalence 10% --sensitivity 70%"))
+                .contains("70 % of the ill ones you look at are told to be ill");
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             sample --population 100 | it is not clear what the sample is for; expected --prevalence P
@@ -77,6 +102,8 @@ class SampleCommandTest {
             sample --population 100 --prevalence 5 --confidence 100 | --confidence is "100"; expected a share
             sample --population 100 --margin 120% | --margin is "120%"; expected a share
             sample --population 100 --of combs --prevalence 5 | --of is "combs"; expected one of cocoons, nests, containers.
+            sample --population 100 --margin 5 --sensitivity 80 | --sensitivity is given; expected it with --prevalence only
+            sample --population 100 --prevalence 5 --sensitivity 0 | --sensitivity is "0"; expected a share
             sample --of containers --population 8 --prevalence 5 | samples by container follow a fixed plan; expected --population
             """)
     void wrongQuestionsAreNamed(String arguments, String sentence) {

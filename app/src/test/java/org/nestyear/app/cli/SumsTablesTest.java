@@ -19,7 +19,17 @@ import tools.jackson.databind.json.JsonMapper;
 /** No number in the tables of the small calculators is dead: each is in the basis of some answer. */
 class SumsTablesTest {
     private static final List<String> TABLES = List.of(
-            "counting", "hygiene", "leafcutter_nesting", "mud", "outlook", "reach", "sexing", "siting", "stocking");
+            "counting",
+            "guests",
+            "hygiene",
+            "leafcutter_nesting",
+            "losses",
+            "mud",
+            "outlook",
+            "reach",
+            "sexing",
+            "siting",
+            "stocking");
     private static final List<List<String>> QUESTIONS = List.of(
             List.of("sample", "--of", "nests", "--population", "40", "--prevalence", "5"),
             List.of("sample", "--of", "containers", "--population", "3"),
@@ -27,6 +37,7 @@ class SumsTablesTest {
             List.of("sample", "--of", "containers", "--population", "40"),
             List.of("sample", "--of", "containers", "--population", "20"),
             List.of("rinse", "--item", "cocoon", "--label-percent", "5", "--bleach", "60ml", "--water", "4l"),
+            List.of("plug", "--plug", "mud-rough"),
             List.of("mud", "--jar", "4,4,4", "--tray", "1m2", "--et0-mm", "3"),
             List.of("range", "--span-mm", "2"),
             List.of("tunnels", "--species", "Osmia lignaria", "--females", "9"),
@@ -52,11 +63,17 @@ class SumsTablesTest {
                 .toString();
         String years = Files.writeString(folder.resolve("years.csv"), "year,females_out\n2015,20\n")
                 .toString();
+        String tally = Files.writeString(
+                        folder.resolve("tally.csv"),
+                        "cells,mites,wasps,pollen_balls,chalkbrood\n9,1,1,1,1\n9,1,0,0,0\n")
+                .toString();
         assertThat(Run.of("demo", "--write", folder.resolve("season").toString())
                         .exit())
                 .isZero();
         String season = folder.resolve("season/tansy-lane.toml").toString();
         return List.of(
+                List.of("losses", tally),
+                List.of("losses", tally, "--bees", "leafcutter"),
                 List.of("facing", season),
                 List.of("facing", season, "--for", "leafcutter"),
                 List.of("sex-count", weights, "--species", "Osmia bicornis"),

@@ -66,7 +66,8 @@ class UsageTest {
                         "serve",
                         "Exit codes")
                 .contains("degree-days", "chill", "interval", "sample", "rinse", "mud", "range", "trend", "tunnels")
-                .contains("orchard", "sex-count", "years");
+                .contains("orchard", "sex-count", "years")
+                .contains("losses", "plug", "enemies");
         assertThat(Run.of("--help").exit()).isZero();
         assertThat(Run.of("plan", "--help").out()).contains("FILE", "--aim", "--json");
         assertThat(Run.of("plan", "--help").exit()).isZero();

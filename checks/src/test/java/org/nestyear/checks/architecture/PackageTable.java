@@ -22,7 +22,9 @@ final class PackageTable {
     private static final Set<String> SUMS = Set.of(
             "core.count",
             "core.hygiene",
+            "core.guest",
             "core.leafcutter",
+            "core.losses",
             "core.mud",
             "core.outlook",
             "core.reach",
@@ -66,22 +68,27 @@ final class PackageTable {
                     with(STAGES, "core.nesting", "core.forage"),
                     "the search over dates runs the stages, it gives no advice"),
             row(
+                            "core.count",
+                            Set.of("core.source"),
+                            "what a sample tells is arithmetic on counts, whatever was counted")
+                    .jars("org.hipparchus"),
+            row(
+                    "core.losses",
+                    Set.of("core.count"),
+                    "a loss table is arithmetic on what was opened; what it means is advice"),
+            row(
                     "core.advice",
-                    with(RELEASE, "core.forage", "core.leafcutter"),
+                    with(RELEASE, "core.forage", "core.leafcutter", "core.losses", "core.count"),
                     "findings and jobs are read off results; results must not depend on them"),
             row(
                     "core.plan",
                     with(RELEASE, "core.advice", "core.forage"),
                     "the plan is the top of the core and nothing in core sees it"),
             row(
-                            "core.count",
-                            Set.of("core.source"),
-                            "what a sample tells is arithmetic on counts, whatever was counted")
-                    .jars("org.hipparchus"),
-            row(
                     "core.hygiene",
                     Set.of("core.source"),
                     "how strong a rinse is depends on a bottle and a bucket, not on a season"),
+            row("core.guest", Set.of("core.source"), "who lives in a tunnel is told by signs, not by a season"),
             row("core.mud", Set.of(), "soil and water follow physics and a definition, whoever digs them"),
             row("core.reach", Set.of("core.source"), "how far a bee flies depends on its size alone"),
             row("core.outlook", Set.of("core.source", "core.stats"), "years of counts have no weather in them")
@@ -95,7 +102,7 @@ final class PackageTable {
                     "how many bees and tunnels is read off the numbers of nesting, not off a plan"),
             row(
                             "data",
-                            with(SEASON, "core.forage"),
+                            with(SEASON, "core.forage", "core.losses", "core.guest"),
                             "files hold what goes in; reading them must not need the model's answers")
                     .jars("de.siegmar.fastcsv", "org.tomlj", "tools.jackson", "com.fasterxml.jackson.annotation")
                     .withWholeJdk(),

@@ -2,6 +2,7 @@ package org.nestyear.checks.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -9,6 +10,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.nestyear.core.advice.Finding;
 import org.nestyear.core.advice.Job;
+import org.nestyear.core.advice.opening.OpeningCase;
 import org.nestyear.core.plan.Plan;
 import org.nestyear.core.plan.Rules;
 
@@ -79,6 +81,38 @@ class EveryRuleTest {
             "nests-in",
             "proof-by-sight",
             "into-the-cold");
+
+    private static final Set<String> OPENING = Set.of(
+            "chalkbrood",
+            "mites",
+            "houdini-fly",
+            "parasitoid-wasps",
+            "many-nests-ill",
+            "lot-standard",
+            "robbed",
+            "pollen-balls",
+            "beetles",
+            "mould",
+            "dead-adults",
+            "pale-grubs",
+            "cuckoos",
+            "alive",
+            "do-not-give",
+            "quarantine",
+            "open-no-cocoon",
+            "open-few-cocoons");
+    /** Bleach, dust, ladders, light over water, and laws on moving bees. */
+    private static final Set<String> OPENING_HAZARDS = Set.of(
+            "chalkbrood",
+            "mites",
+            "houdini-fly",
+            "parasitoid-wasps",
+            "many-nests-ill",
+            "robbed",
+            "beetles",
+            "mould",
+            "do-not-give",
+            "quarantine");
     /** What needs no parameter to be true. */
     private static final Set<String> WITHOUT_BASIS = Set.of("no-trial", "flowers-untold");
 
@@ -140,5 +174,47 @@ class EveryRuleTest {
             }
         }
         assertThat(seen).containsExactlyInAnyOrderElementsOf(HAZARDS);
+    }
+
+    @Test
+    void everyRuleOnOpenedNestsIsTriggeredWithItsBasis() {
+        Set<String> seen = new TreeSet<>();
+        for (OpeningCase opened : Openings.all()) {
+            for (Finding finding : opened.findings()) {
+                seen.add(finding.id());
+                assertThat(Printed.phrase(finding.what())).isNotBlank();
+                assertThat(Printed.phrase(finding.action())).isNotBlank();
+                assertThat(finding.observed()).as(finding.id()).isNotNull();
+                assertThat(finding.basis()).as("basis of " + finding.id()).isNotEmpty();
+                if (OPENING_HAZARDS.contains(finding.id())) {
+                    assertThat(finding.caution())
+                            .as("caution of " + finding.id())
+                            .isNotNull();
+                }
+            }
+            assertThat(opened.findings().stream().map(Finding::id)).doesNotHaveDuplicates();
+        }
+        assertThat(seen).containsExactlyInAnyOrderElementsOf(OPENING);
+        // Small stocks have two sentences in one rule.
+        assertThat(OPENING.size()).isEqualTo(OpeningCase.rules() + 1);
+    }
+
+    /** Practice rules: never wash leaf cells or guests, never cut open more than a twentieth, none of a small stock. */
+    @Test
+    void adviceOnOpenedNestsKeepsThePracticeRules() {
+        int looked = 0;
+        for (OpeningCase opened : Openings.all()) {
+            boolean small = opened.losses().alive() < 200;
+            for (Finding finding : opened.findings()) {
+                String action = Printed.phrase(finding.action()).toLowerCase(Locale.ROOT);
+                looked++;
+                if (opened.bees() == OpeningCase.Bees.LEAFCUTTER) {
+                    assertThat(action).as(finding.id()).doesNotContain("item cocoon", "cool water", "rinse residue");
+                }
+                assertThat(action).as(finding.id()).doesNotContain("cut a", "open more", "discard males");
+                assertThat(finding.id()).isNotEqualTo(small ? "open-few-cocoons" : "open-no-cocoon");
+            }
+        }
+        assertThat(looked).isGreaterThan(150);
     }
 }

@@ -58,11 +58,21 @@ public record NestTallies(List<Tally> nests) {
      * @param level coverage of the interval to come, above 0 and below 1
      */
     public Tally effective(double level) {
-        Tally total = total();
-        double effect = Math.max(1, designEffect().orElse(1));
+        OptionalDouble effect = designEffect();
+        return effect.isPresent() ? worth(total(), effect.getAsDouble(), nests.size(), level) : total();
+    }
+
+    /**
+     * The independent cells that say as much as a tally of several nests.
+     *
+     * @param effect the design effect; below 1 it is taken as 1
+     * @param nests nests from which it was found, 2 or more
+     * @param level coverage of the interval to come, above 0 and below 1
+     */
+    public static Tally worth(Tally total, double effect, int nests, double level) {
         double normal = ShareLimits.normalQuantile(level);
-        double student = new TDistribution(nests.size() - 1.0).inverseCumulativeProbability(ShareLimits.upper(level));
-        double shrink = designEffect().isPresent() ? normal / student : 1;
-        return total.among(total.of() / effect * shrink * shrink);
+        double student = new TDistribution(nests - 1.0).inverseCumulativeProbability(ShareLimits.upper(level));
+        double shrink = normal / student;
+        return total.among(total.of() / Math.max(1, effect) * shrink * shrink);
     }
 }

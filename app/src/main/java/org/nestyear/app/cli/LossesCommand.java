@@ -1,0 +1,69 @@
+package org.nestyear.app.cli;
+
+import java.nio.file.Path;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.nestyear.app.service.LossesAnswer;
+import org.nestyear.app.service.LossesQuestion;
+import org.nestyear.app.service.Wording;
+import org.nestyear.core.advice.opening.OpeningCase.Bees;
+import org.nestyear.core.losses.Cause;
+import org.nestyear.core.losses.KillValues;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+@Command(
+        name = "losses",
+        description = "Say what opened nests lost, by cause, how sure that is, how groups compare, and what to do.")
+final class LossesCommand implements Callable<Integer> {
+    private final Surroundings surroundings;
+
+    @Parameters(paramLabel = "FILE", description = "A tally: a line a nest, with cells and a column for each cause.")
+    Path file = Path.of("");
+
+    @Option(names = "--bees", paramLabel = "BEES", description = "mason (default) or leafcutter.")
+    @Nullable
+    String bees;
+
+    @Option(names = "--bought", description = "The bees came from elsewhere this year.")
+    boolean bought;
+
+    @Option(names = "--cause", paramLabel = "CAUSE", description = "Compare by this cause (default: all losses).")
+    @Nullable
+    String cause;
+
+    @Option(names = "--level", paramLabel = "C", description = "Coverage of the limits, such as 95 (default) or 0.9.")
+    String level = "95";
+
+    @Option(
+            names = "--rates",
+            paramLabel = "BASE",
+            description = "Also what each cause takes alone, with its k; 10 or e is the base of the logarithm.")
+    @Nullable
+    String rates;
+
+    @Mixin
+    AnswerOptions options = new AnswerOptions();
+
+    LossesCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() {
+        Bees whose = Objects.requireNonNullElse(Arguments.word("--bees", bees, Bees.values(), Bees::word), Bees.MASON);
+        LossesAnswer answer = LossesAnswer.of(new LossesQuestion(
+                file,
+                whose,
+                bought,
+                Amounts.share("--level", level),
+                Arguments.word("--cause", cause, Cause.values(), Cause::word),
+                Arguments.word("--rates", rates, KillValues.Base.values(), KillValues.Base::word)));
+        Wording words = new Wording(options.unitSystem(), surroundings.today().getYear());
+        options.printPage(surroundings, () -> LossesJson.of(answer, words), () -> LossesText.of(answer, words));
+        return ExitCode.ANSWERED;
+    }
+}
