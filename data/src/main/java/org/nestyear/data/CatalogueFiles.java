@@ -24,6 +24,25 @@ import org.nestyear.core.species.Species;
 /** Reads the catalogue tables that ship with the program. */
 public final class CatalogueFiles {
     private static final String FOLDER = "/catalogue/";
+    private static final List<String> SPECIES_FILES = List.of("species.csv", "leafcutters.csv");
+    /** All tables of numbers; a test compares the list with the folder. */
+    private static final List<String> TABLES = List.of(
+            "mason_bees",
+            "osmia_lignaria",
+            "osmia_cornifrons",
+            "osmia_bicornis",
+            "osmia_cornuta",
+            "megachile_rotundata",
+            "bloom_models",
+            "spring_index",
+            "counting",
+            "hygiene",
+            "mud",
+            "outlook",
+            "reach",
+            "sexing",
+            "siting",
+            "stocking");
 
     private CatalogueFiles() {}
 
@@ -68,6 +87,29 @@ public final class CatalogueFiles {
                     table(row.getField("table"), sources, tables, everything)));
         }
         return new Catalogue(species, digest(everything));
+    }
+
+    /**
+     * Every table of numbers there is, the bees first.
+     *
+     * @throws IllegalStateException if a table is broken, which is a defect of the program
+     */
+    public static List<ParameterTable> all() {
+        StringBuilder read = new StringBuilder();
+        Map<String, Source> sources = sources(read);
+        Map<String, ParameterTable> tables = new LinkedHashMap<>();
+        return TABLES.stream().map(name -> table(name, sources, tables, read)).toList();
+    }
+
+    /** The bees with a table of their own: Latin and common name by name of the table. */
+    public static Map<String, String> speciesTables() {
+        Map<String, String> names = new LinkedHashMap<>();
+        for (String file : SPECIES_FILES) {
+            for (NamedCsvRecord row : rows(file, new StringBuilder())) {
+                names.put(row.getField("table"), row.getField("latin_name") + ", " + row.getField("common_name"));
+            }
+        }
+        return names;
     }
 
     /**

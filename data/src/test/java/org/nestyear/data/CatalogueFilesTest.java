@@ -2,8 +2,12 @@ package org.nestyear.data;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.nestyear.core.source.Basis;
 import org.nestyear.core.source.Parameter;
@@ -135,6 +139,24 @@ class CatalogueFilesTest {
                     assertThat(catalogue.find(row.borrowedFrom())).as(row.id()).isPresent();
                 }
             }
+        }
+    }
+
+    /** A new table is on the page of sources from its first day. */
+    @Test
+    void everyTableOfTheFolderIsListed() throws IOException {
+        List<String> others = List.of("sources", "species", "leafcutters");
+        try (Stream<Path> files = Files.list(Path.of("src/main/resources/catalogue"))) {
+            List<String> inFolder = files.map(
+                            file -> file.getFileName().toString().replace(".csv", ""))
+                    .filter(name -> !others.contains(name))
+                    .toList();
+            assertThat(CatalogueFiles.all())
+                    .extracting(ParameterTable::name)
+                    .containsExactlyInAnyOrderElementsOf(inFolder);
+            assertThat(inFolder)
+                    .hasSizeGreaterThan(12)
+                    .containsAll(CatalogueFiles.speciesTables().keySet());
         }
     }
 }

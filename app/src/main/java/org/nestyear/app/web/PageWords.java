@@ -211,7 +211,8 @@ final class PageWords {
         return parameters.stream().map(PageWords::basis).toList();
     }
 
-    private static BasisLine basis(Parameter row) {
+    /** A parameter as a table shows it. */
+    static BasisLine basis(Parameter row) {
         String unit = row.unit().equals("1") ? "" : " " + row.unit();
         String borrowed = row.isBorrowed() ? ", borrowed from " + row.borrowedFrom() : "";
         String note = row.note().isEmpty() ? "" : " " + row.note();
@@ -220,7 +221,9 @@ final class PageWords {
                 plain(row.value()) + unit,
                 plain(row.low()) + " to " + plain(row.high()),
                 row.basis().word() + borrowed,
-                row.source().citation() + ", " + row.locator() + "." + note);
+                row.source().citation() + ", " + row.locator() + "." + note,
+                "",
+                "");
     }
 
     // As many decimals as the number has, up to four.

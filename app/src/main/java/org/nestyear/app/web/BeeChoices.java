@@ -1,0 +1,23 @@
+package org.nestyear.app.web;
+
+import java.util.List;
+import org.nestyear.app.service.PlanService;
+import org.nestyear.app.web.SumField.Choice;
+
+/** The bees a calculator may be asked about, by common name with the Latin name beside it. */
+final class BeeChoices {
+    private BeeChoices() {}
+
+    static List<Choice> mason() {
+        return PlanService.catalogue().species().stream()
+                .map(bee -> new Choice(bee.latinName(), bee.commonName() + " (" + bee.latinName() + ")"))
+                .toList();
+    }
+
+    /** Those whose cocoons have been weighed. */
+    static List<Choice> weighed() {
+        return mason().stream()
+                .filter(bee -> bee.value().matches("Osmia (bicornis|cornuta)"))
+                .toList();
+    }
+}

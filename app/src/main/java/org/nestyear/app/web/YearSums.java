@@ -1,0 +1,38 @@
+package org.nestyear.app.web;
+
+import static org.nestyear.app.web.SumFact.number;
+import static org.nestyear.app.web.SumFact.span;
+import static org.nestyear.app.web.SumField.percent;
+import static org.nestyear.app.web.SumField.table;
+import static org.nestyear.app.web.SumField.text;
+
+import java.util.List;
+import org.nestyear.core.advice.Unit;
+
+/** Calculators over years. */
+final class YearSums {
+    private static final String COUNTS = "year,count\n2011,40\n2012,55\n2013,48\n2015,90\n";
+
+    private YearSums() {}
+
+    static List<Sum> all() {
+        return List.of(trend());
+    }
+
+    private static Sum trend() {
+        return Sum.of("trend", "Did the stock grow", "How did it grow, and will it come to a number?", "trend")
+                .asks(
+                        table("FILE", "Counts by year", COUNTS)
+                                .help(
+                                        "A heading and a line a year: year,count. Three years or more; years may be missing."),
+                        text("--target", "Number to come to", "").optional().help("Twice the last count unless told."),
+                        text("--within", "Within so many years", "").optional().help("10 unless told."),
+                        percent("--level", "Confidence, %", "").optional().help("95 unless told."))
+                .shows(
+                        number("Growth a year (mu, logarithm)", "mu", 3, ""),
+                        span("Growth a year, between", "mu_low", "mu_high", Unit.NUMBER, 3),
+                        number("Noise (sigma²)", "sigma2", 3, ""),
+                        SumFact.of("Chance to come to the number", "reach_probability", Unit.SHARE, 0),
+                        span("Chance, between", "reach_low", "reach_high", Unit.SHARE, 0));
+    }
+}
