@@ -15,7 +15,19 @@ import org.nestyear.core.advice.Unit;
 
 /** Calculators of samples and counts. */
 final class CountingSums {
-    private static final String WEIGHTS = "weight_mg\n62\n71\n118\n94\n130\n66\n109\n75\n58\n124\n";
+    private static final String WEIGHTS = """
+            weight_mg
+            62
+            71
+            118
+            94
+            130
+            66
+            109
+            75
+            58
+            124
+            """;
 
     private CountingSums() {}
 

@@ -18,9 +18,15 @@ final class TimeSums {
     private static final String LEAFCUTTER = "--species=Megachile rotundata";
     private static final String WEATHER = "Daily weather";
     private static final String LATITUDE = "Latitude, degrees north";
-    private static final String LOG =
-            "time,temp_c\n2026-06-01 08:00,29.1\n2026-06-01 14:00,29.8\n2026-06-01 20:00,29.6\n2026-06-02 08:00,29.2\n"
-                    + "2026-06-02 20:00,29.5\n2026-06-03 08:00,29.3\n";
+    private static final String LOG = """
+            time,temp_c
+            2026-06-01 08:00,29.1
+            2026-06-01 14:00,29.8
+            2026-06-01 20:00,29.6
+            2026-06-02 08:00,29.2
+            2026-06-02 20:00,29.5
+            2026-06-03 08:00,29.3
+            """;
 
     private TimeSums() {}
 

@@ -11,7 +11,13 @@ import org.nestyear.core.advice.Unit;
 
 /** Calculators over years. */
 final class YearSums {
-    private static final String COUNTS = "year,count\n2011,40\n2012,55\n2013,48\n2015,90\n";
+    private static final String COUNTS = """
+            year,count
+            2011,40
+            2012,55
+            2013,48
+            2015,90
+            """;
 
     private YearSums() {}
 
