@@ -32,7 +32,7 @@ final class MakingSums {
     }
 
     private static SumFact[] rinseFacts() {
-        return new SumFact[] {number("Available chlorine", "ppm", 0, "ppm"), number("Bleach", "bleach_ml", 1, "ml")};
+        return new SumFact[] {number("Available chlorine", "ppm", 0, "ppm"), number("Bleach", "bleach_ml", 0, "ml")};
     }
 
     private static SumField item() {

@@ -219,7 +219,7 @@ final class PageWords {
         return new BasisLine(
                 row.id().replace('_', ' '),
                 plain(row.value()) + unit,
-                plain(row.low()) + " to " + plain(row.high()),
+                row.low() == row.high() ? "as used" : plain(row.low()) + " to " + plain(row.high()),
                 row.basis().word() + borrowed,
                 row.source().citation() + ", " + row.locator() + "." + note,
                 "",

@@ -67,10 +67,12 @@ final class SumAsking {
             JsonFacts json = JsonFacts.of(told.json());
             List<Parameter> basis = json.basis();
             Set<String> tabled = basis.stream().map(Parameter::id).collect(Collectors.toSet());
-            SumText text = SumText.of(told.lines(), input.sum().leads(), tabled);
+            List<Fact> facts = facts(input, json);
+            Set<String> labels = facts.stream().map(Fact::label).collect(Collectors.toSet());
+            SumText text = SumText.of(told.lines(), input.sum().leads(), tabled, labels);
             SumAnswer answer = new SumAnswer(
                     text.lead(),
-                    facts(input, json),
+                    facts,
                     text.why(),
                     text.known(),
                     basis.stream().map(SumAsking::line).toList(),

@@ -27,18 +27,28 @@ final class SumText {
     /**
      * @param lines as a command gives them
      * @param leads how many of them are the answer itself
-     * @param tabled first words of the lines that are left out, because a table shows them
+     * @param tabled first words of the lines that the table of sources shows
+     * @param labels first cells of the rows that the table of numbers shows
      */
-    static SumText of(List<String> lines, int leads, Set<String> tabled) {
+    static SumText of(List<String> lines, int leads, Set<String> tabled, Set<String> labels) {
         List<String> kept = new ArrayList<>();
+        boolean listed = false;
         for (String line : lines) {
-            if (!tabled.contains(line.split(" ", 2)[0])) {
+            // What a first line that ends in a colon lists is in the table of numbers.
+            listed = !line.isEmpty()
+                    && (listed || (kept.size() == 1 && kept.get(0).endsWith(":") && !labels.isEmpty()));
+            if (!listed && !tabled.contains(line.split(" ", 2)[0]) && !isTold(line, labels)) {
                 kept.add(line.stripTrailing());
             }
         }
         int known = knownFrom(kept);
         int first = Math.min(leads, known);
         return new SumText(kept.subList(0, first), kept.subList(first, known), kept.subList(known, kept.size()));
+    }
+
+    private static boolean isTold(String line, Set<String> labels) {
+        String first = line.split(COLUMNS, 2)[0];
+        return isRow(line) && labels.stream().anyMatch(first::equalsIgnoreCase);
     }
 
     // Where the answer does not say it in so many words, its last section tells it.
@@ -57,7 +67,7 @@ final class SumText {
     }
 
     List<String> lead() {
-        return lead;
+        return lead.stream().map(SumText::sentenceCase).toList();
     }
 
     List<Block> why() {
@@ -145,6 +155,6 @@ final class SumText {
     }
 
     private static String sentenceCase(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

@@ -63,7 +63,9 @@ class SumsController {
         UnitSystem units = units(form.getOrDefault(UNITS, ""));
         SumInput input =
                 form.containsKey(SumsPage.EXAMPLE) ? SumInput.example(sum, units) : SumInput.of(sum, units, form);
-        SumsPage.Shown shown = new SumsPage(sums).page(Heads.of(sum.title(), request), input);
+        boolean asked = sum.fields().stream().anyMatch(field -> form.containsKey(field.name()));
+        SumsPage.Shown shown =
+                new SumsPage(sums).page(Heads.of(sum.title(), request), input, asked || !input.isEmpty());
         return ResponseEntity.status(shown.good() ? HttpStatus.OK : HttpStatus.UNPROCESSABLE_CONTENT)
                 .body(pages.render("sum.jte", shown.view()));
     }

@@ -22,6 +22,8 @@ final class SumsPage {
     /** Files longer than this are not written back into the page. */
     private static final int LONGEST_KEPT = 100_000;
 
+    private static final int LINES_SHOWN = 12;
+
     private final SmallSums sums;
 
     SumsPage(SmallSums sums) {
@@ -41,11 +43,16 @@ final class SumsPage {
         return new SumsView.Index(head, units.word(), other(units).word(), tasks);
     }
 
-    /** The page of a calculator: the worked example while nothing is typed, else the answer or what is wrong. */
-    Shown page(PageHead head, SumInput input) {
-        SumInput asked = input.isEmpty() ? SumInput.example(input.sum(), input.units()) : input;
-        SumAsking.Outcome outcome = new SumAsking(sums).ask(asked);
-        return new Shown(view(head, input, outcome.problem(), outcome.answer()), outcome.problem() == null);
+    /**
+     * The page of a calculator.
+     *
+     * @param asked false while the form has not been sent: then the worked example is answered
+     */
+    Shown page(PageHead head, SumInput input, boolean asked) {
+        SumInput answered = asked ? input : SumInput.example(input.sum(), input.units());
+        SumAsking.Outcome outcome = new SumAsking(sums).ask(answered);
+        String example = asked ? "" : example(input);
+        return new Shown(view(head, input, example, outcome), outcome.problem() == null);
     }
 
     /**
@@ -55,7 +62,8 @@ final class SumsPage {
      */
     record Shown(SumsView view, boolean good) {}
 
-    private SumsView view(PageHead head, SumInput input, @Nullable SumProblem problem, @Nullable SumAnswer answer) {
+    private SumsView view(PageHead head, SumInput input, String example, SumAsking.Outcome outcome) {
+        SumProblem problem = outcome.problem();
         Sum sum = input.sum();
         UnitSystem other = other(input.units());
         List<String> ofForm = problem == null || problem.field() != null ? List.of() : problem.lines();
@@ -70,8 +78,8 @@ final class SumsPage {
                 address(input, other, input::kept),
                 fields(input, problem),
                 ofForm,
-                input.isEmpty() ? example(input) : "",
-                answer);
+                example,
+                outcome.answer());
     }
 
     private List<SumsView.Field> fields(SumInput input, @Nullable SumProblem problem) {
@@ -86,11 +94,11 @@ final class SumsPage {
                     field.name(),
                     field.kind().name().toLowerCase(Locale.ROOT),
                     words.label(),
-                    field.help().isEmpty() ? told(help.getOrDefault(field.word(), "")) : field.help(),
+                    field.help().isEmpty() ? told(field, words.label(), help) : field.help(),
                     field.required(),
                     value.length() > LONGEST_KEPT ? "" : value,
                     input.ticked(field),
-                    words.example(),
+                    excerpt(words.example()),
                     wrong,
                     field.choices().get().stream()
                             .map(c -> new SumsView.Option(
@@ -100,9 +108,22 @@ final class SumsPage {
         return fields;
     }
 
-    // What the command says of its option, unless that speaks of other options.
-    private static String told(String description) {
-        return description.contains("--") || description.contains("in quotes") ? "" : description;
+    // What the command says of its option, unless that speaks of other options or says what the label says.
+    private static String told(SumField field, String label, Map<String, String> help) {
+        String description = help.getOrDefault(field.word(), "");
+        String name = label.replaceFirst(",.*", "").toLowerCase(Locale.ROOT);
+        boolean typed = field.kind() == Kind.TEXT || field.kind() == Kind.SEVERAL;
+        boolean says = description.toLowerCase(Locale.ROOT).startsWith(name);
+        return !typed || says || description.contains("--") || description.contains("in quotes") ? "" : description;
+    }
+
+    // The first lines of a long table.
+    private static String excerpt(String example) {
+        List<String> lines = example.lines().toList();
+        return lines.size() <= LINES_SHOWN
+                ? example
+                : String.join("\n", lines.subList(0, LINES_SHOWN / 2)) + "\n… and " + (lines.size() - LINES_SHOWN / 2)
+                        + " more lines";
     }
 
     private static String example(SumInput input) {

@@ -98,7 +98,7 @@ final class TimeSums {
     private static SumField weather() {
         return table("--weather", WEATHER, Demo.weather())
                 .help("A table with a line a day: date, tmin_c, tmax_c, rain_mm. Fahrenheit and inches are read where"
-                        + " the heading says so.");
+                        + " the heading says so. That of the example is real.");
     }
 
     private static Sum warm() {
@@ -109,8 +109,7 @@ final class TimeSums {
                 .asks(
                         among(),
                         date("--start", "Day warming begins", "2026-06-01"),
-                        text("--days-warmed", "Days they were warmed before they came to you", "")
-                                .optional(),
+                        text("--days-warmed", "Days warmed before", "").optional(),
                         text("--lat", LATITUDE, "").optional().help("For the second generation."));
     }
 
