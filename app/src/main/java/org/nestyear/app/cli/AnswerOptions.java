@@ -32,6 +32,16 @@ final class AnswerOptions {
         give(surroundings, asJson, asPage, page -> page);
     }
 
+    /** Prints the answer in the form asked for, the text as the page has laid it out. */
+    void printLaid(Surroundings surroundings, Supplier<String> asJson, Supplier<Page> asPage) {
+        Ear ear = surroundings.ear();
+        if (ear != null) {
+            ear.hear(asPage.get().lines(), asJson.get());
+        } else {
+            printPage(surroundings, asJson, () -> asPage.get().toString());
+        }
+    }
+
     private void give(
             Surroundings surroundings,
             Supplier<String> asJson,

@@ -59,7 +59,7 @@ final class FacingPrint {
         });
     }
 
-    static String text(FacingAnswer answer, Wording words) {
+    static Page text(FacingAnswer answer, Wording words) {
         Page page = new Page();
         page.paragraph(0, headline(answer, words));
         page.blank();
@@ -74,7 +74,7 @@ final class FacingPrint {
         setUp(page, answer, words);
         page.blank();
         known(page, answer, words);
-        return page.toString();
+        return page;
     }
 
     private static String headline(FacingAnswer answer, Wording words) {

@@ -98,7 +98,11 @@ final class SumsPage {
                     field.required(),
                     value.length() > LONGEST_KEPT ? "" : value,
                     input.ticked(field),
-                    excerpt(words.example()),
+                    field.choices().get().stream()
+                            .filter(choice -> choice.value().equals(words.example()))
+                            .map(SumField.Choice::words)
+                            .findFirst()
+                            .orElse(excerpt(words.example())),
                     wrong,
                     field.choices().get().stream()
                             .map(c -> new SumsView.Option(

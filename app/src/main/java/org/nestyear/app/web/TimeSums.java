@@ -28,10 +28,19 @@ final class TimeSums {
             2026-06-03 08:00,29.3
             """;
 
+    private static final String STORE = """
+            time,temp_c
+            2025-12-01 08:00,3.1
+            2025-12-08 08:00,2.9
+            2025-12-15 08:00,3.4
+            2025-12-22 08:00,3.0
+            """;
+
     private TimeSums() {}
 
     static List<Sum> all() {
         return List.of(
+                winter(),
                 emerge(),
                 emergeOutdoors(),
                 warm(),
@@ -40,6 +49,25 @@ final class TimeSums {
                 degreeDays(),
                 degreeDaysOver(),
                 chill());
+    }
+
+    private static Sum winter() {
+        return Sum.of("winter", "The winter store", "Is the store all right, and how long can they wait?", "winter")
+                .leads(2)
+                .asks(
+                        bee(),
+                        table("--log", "Log of the store", STORE)
+                                .help(
+                                        "Temperatures among the cocoons: a table with the columns time and temp_c or temp_f."),
+                        text("--before-days", "Days of cold before the log began", "40")
+                                .optional(),
+                        celsius("--before-c", "Temperature of those days", "3", "37")
+                                .optional(),
+                        text("--rh", "Relative humidity in the store, %", "").optional())
+                .shows(
+                        number("Days of cold so far", "chill_days", 0, ""),
+                        number("Weight spent of what they can spare", "body_fat_spent_percent", 0, "%"),
+                        number("Days they can still wait", "days_left", 0, ""));
     }
 
     private static Sum emerge() {
@@ -95,7 +123,8 @@ final class TimeSums {
         return celsius("--chill-c", "Temperature of the fridge", "3", "37");
     }
 
-    private static SumField weather() {
+    /** A station's days. */
+    static SumField weather() {
         return table("--weather", WEATHER, Demo.weather())
                 .help("A table with a line a day: date, tmin_c, tmax_c, rain_mm. Fahrenheit and inches are read where"
                         + " the heading says so. That of the example is real.");

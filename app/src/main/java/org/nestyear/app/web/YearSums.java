@@ -19,10 +19,39 @@ final class YearSums {
             2015,90
             """;
 
+    private static final String YEARS = """
+            year,females_out,daughters
+            2013,40,55
+            2014,50,41
+            2015,41,60
+            """;
+
     private YearSums() {}
 
     static List<Sum> all() {
-        return List.of(trend());
+        return List.of(trend(), years());
+    }
+
+    private static Sum years() {
+        return Sum.of(
+                        "years",
+                        "How the stock may go on",
+                        "How many bees in the springs to come, and can you spare some?",
+                        "years")
+                .asks(
+                        table("FILE", "Your years", YEARS)
+                                .help(
+                                        "A heading and a line a year: year,females_out and, where known, daughters, cocoons,"
+                                                + " cells, bought, given, joined."),
+                        text("--target", "Females to come to", "").optional().help("As many as now unless told."),
+                        text("--by", "By the spring of", "").optional().help("Five years on unless told."),
+                        text("--tunnels", "Tunnels you have", "").optional().help("Always enough unless told."))
+                .shows(
+                        number("Females now", "first_females", 0, ""),
+                        span("Females next spring, 8 cases in 10", "years/0/p10", "years/0/p90", Unit.COUNT, 0),
+                        SumFact.of("Chance of the target", "reach_probability", Unit.SHARE, 0),
+                        number("Tunnels needed", "tunnels_needed", 0, ""),
+                        number("Females to spare now", "can_spare", 0, ""));
     }
 
     private static Sum trend() {
