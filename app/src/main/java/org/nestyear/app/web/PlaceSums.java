@@ -56,6 +56,9 @@ final class PlaceSums {
                                 .optional()
                                 .help("Sighted points, parted by spaces: 60:12 120:5. A level horizon unless told."),
                         elevation(),
+                        text("--excess-c", "Tunnels warmer than the air, °C", "")
+                                .optional()
+                                .help("For every 100 W/m² on the front, if you have measured it."),
                         TimeSums.weather())
                 .shows(
                         number("Best way to look", "facings/0/faces_deg", 0, "°"),

@@ -67,9 +67,12 @@ final class SumAsking {
             JsonFacts json = JsonFacts.of(told.json());
             List<Parameter> basis = json.basis();
             Set<String> tabled = basis.stream().map(Parameter::id).collect(Collectors.toSet());
+            List<String> lines = told.lines().stream()
+                    .map(line -> SumProblem.labelled(line, input))
+                    .toList();
             List<Fact> facts = facts(input, json);
             Set<String> labels = facts.stream().map(Fact::label).collect(Collectors.toSet());
-            SumText text = SumText.of(told.lines(), input.sum().leads(), tabled, labels);
+            SumText text = SumText.of(lines, input.sum().leads(), tabled, labels);
             SumAnswer answer = new SumAnswer(
                     text.lead(),
                     facts,
@@ -132,7 +135,7 @@ final class SumAsking {
             int equals = word.startsWith("--") ? word.indexOf('=') : -1;
             String value = word.substring(equals + 1);
             line.append(' ').append(equals < 0 ? "" : word.substring(0, equals) + " ");
-            line.append(value.matches("[A-Za-z0-9.,/+:%-]+") ? value : "\"" + value.replace("\"", "\\\"") + "\"");
+            line.append(value.matches("[A-Za-z0-9_.,/+:%-]+") ? value : "\"" + value.replace("\"", "\\\"") + "\"");
         }
         return line.toString();
     }

@@ -68,7 +68,11 @@ record SumProblem(@Nullable SumField field, List<String> lines) {
 
     private static String words(String sentence, SumInput input, String table) {
         String text = table.isEmpty() ? sentence : sentence.replace(table, "the table");
-        text = COMMAND.matcher(text).replaceAll("something is missing");
+        return labelled(COMMAND.matcher(text).replaceAll("something is missing"), input);
+    }
+
+    /** A text of the command with its options named as the form labels them. */
+    static String labelled(String text, SumInput input) {
         return OPTION.matcher(text)
                 .replaceAll(option -> Matcher.quoteReplacement(field(option.group(1), input)
                         .map(field -> quoted(field, input.units()))

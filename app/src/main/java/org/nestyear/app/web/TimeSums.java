@@ -10,6 +10,7 @@ import static org.nestyear.app.web.SumField.table;
 import static org.nestyear.app.web.SumField.text;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.nestyear.app.service.Demo;
 import org.nestyear.core.advice.Unit;
 
@@ -63,7 +64,10 @@ final class TimeSums {
                                 .optional(),
                         celsius("--before-c", "Temperature of those days", "3", "37")
                                 .optional(),
-                        text("--rh", "Relative humidity in the store, %", "").optional())
+                        text("--rh", "Relative humidity in the store, %", "").optional(),
+                        choice("--kept", "Where they are kept", "", TimeSums::stores)
+                                .optional()
+                                .help("In the fridge unless told: its limits hold for it alone."))
                 .shows(
                         number("Days of cold so far", "chill_days", 0, ""),
                         number("Weight spent of what they can spare", "body_fat_spent_percent", 0, "%"),
@@ -121,6 +125,12 @@ final class TimeSums {
 
     private static SumField chillTemperature() {
         return celsius("--chill-c", "Temperature of the fridge", "3", "37");
+    }
+
+    private static List<SumField.Choice> stores() {
+        return Stream.of("fridge", "shed", "outdoors", "unopened")
+                .map(word -> new SumField.Choice(word, word))
+                .toList();
     }
 
     /** A station's days. */
