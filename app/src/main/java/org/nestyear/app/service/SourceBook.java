@@ -11,7 +11,7 @@ import org.nestyear.core.source.ParameterTable;
 import org.nestyear.core.source.Source;
 import org.nestyear.data.CatalogueFiles;
 
-/** Every number of the catalogue, table by table as the files have them. */
+/** Every number of the catalogue, table by table as the files have them, and the one that stands in no file. */
 public final class SourceBook {
     private SourceBook() {}
 
@@ -72,6 +72,7 @@ public final class SourceBook {
                         latin == null ? words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) : latin;
                 tables.add(new Table(table.name(), title, List.copyOf(table.rows())));
             }
+            tables.add(new Table("sun", "Sun", List.of(SunAnswer.ALBEDO)));
             return List.copyOf(tables);
         }
 
