@@ -23,6 +23,9 @@ record SumField(
         boolean required,
         String help,
         Supplier<List<Choice>> choices) {
+    /** Name of the field that holds a table, in every form. */
+    static final String TABLE = "table";
+
     /** How a field is typed. */
     enum Kind {
         TEXT,
@@ -128,6 +131,6 @@ record SumField(
 
     /** Name of the field in the form and in the address. */
     String name() {
-        return word.startsWith("--") ? word.substring(2) : "table";
+        return kind == Kind.TABLE ? TABLE : word.substring(2);
     }
 }

@@ -23,7 +23,6 @@ import org.springframework.web.server.ResponseStatusException;
 @RestController
 class SumsController {
     private static final String UNITS = "units";
-    private static final String TABLE = "table";
 
     private final SmallSums sums;
     private final Pages pages;
@@ -53,7 +52,7 @@ class SumsController {
             throws IOException {
         Map<String, String> all = new HashMap<>(form);
         if (file.isPresent() && !file.get().isEmpty()) {
-            all.put(TABLE, new String(file.get().getBytes(), StandardCharsets.UTF_8));
+            all.put(SumField.TABLE, new String(file.get().getBytes(), StandardCharsets.UTF_8));
         }
         return page(slug, all, request);
     }

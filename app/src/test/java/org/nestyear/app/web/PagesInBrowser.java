@@ -101,6 +101,15 @@ abstract class PagesInBrowser {
 
     // On a laptop, on a phone and on paper: pictures to look at, no sideways scrolling, nothing axe objects to.
     final void inspect(String name) {
+        inspect(name, "html");
+    }
+
+    /**
+     * The same where only parts are shown to axe.
+     *
+     * @param parts selectors; the rest of a long page is like them
+     */
+    final void inspect(String name, String... parts) {
         for (int width : new int[] {LAPTOP, PHONE}) {
             page.setViewportSize(width, 900);
             page.screenshot(
@@ -115,8 +124,12 @@ abstract class PagesInBrowser {
             }
             Object over = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
             assertThat(((Number) over).intValue()).as(name + " at " + width).isZero();
-            List<Rule> objections = new AxeBuilder(page)
-                    .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
+            AxeBuilder axe = new AxeBuilder(page);
+            for (String part : parts) {
+                axe.include(part);
+            }
+            List<Rule> objections = axe.withTags(
+                            List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
                     .analyze()
                     .getViolations();
             assertThat(objections)
