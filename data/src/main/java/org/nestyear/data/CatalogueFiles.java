@@ -14,6 +14,7 @@ import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.nestyear.core.forage.Flora;
 import org.nestyear.core.source.Basis;
 import org.nestyear.core.source.Parameter;
 import org.nestyear.core.source.ParameterTable;
@@ -24,6 +25,7 @@ import org.nestyear.core.species.Species;
 /** Reads the catalogue tables that ship with the program. */
 public final class CatalogueFiles {
     private static final String FOLDER = "/catalogue/";
+    private static final List<String> WORD_TABLES = List.of("plants", "regions", "bloom_words");
     private static final List<String> SPECIES_FILES = List.of("species.csv", "leafcutters.csv");
     /** All tables of numbers; a test compares the list with the folder. */
     private static final List<String> TABLES = List.of(
@@ -35,6 +37,8 @@ public final class CatalogueFiles {
             "megachile_rotundata",
             "bloom_models",
             "spring_index",
+            "leafcutter_nesting",
+            "flowers",
             "counting",
             "hygiene",
             "mud",
@@ -101,6 +105,32 @@ public final class CatalogueFiles {
         return TABLES.stream().map(name -> table(name, sources, tables, read)).toList();
     }
 
+    /**
+     * The tables of words: plants, regions, and when the bloom words mean in each; sources are given in full.
+     *
+     * @throws IllegalStateException if a table is broken, which is a defect of the program
+     */
+    public static List<WordTable> wordTables() {
+        Map<String, Source> sources = sources(new StringBuilder());
+        List<WordTable> tables = new ArrayList<>();
+        for (String name : WORD_TABLES) {
+            List<NamedCsvRecord> records = rows(name + ".csv", new StringBuilder());
+            List<String> head = records.get(0).getHeader();
+            List<List<String>> rows = new ArrayList<>();
+            for (NamedCsvRecord row : records) {
+                rows.add(head.stream()
+                        .map(column -> {
+                            String cell = row.getField(column);
+                            Source source = column.endsWith("source") ? sources.get(cell) : null;
+                            return source == null ? cell : source.citation();
+                        })
+                        .toList());
+            }
+            tables.add(new WordTable(name, head, rows));
+        }
+        return tables;
+    }
+
     /** The bees with a table of their own: Latin and common name by name of the table. */
     public static Map<String, String> speciesTables() {
         Map<String, String> names = new LinkedHashMap<>();
@@ -137,6 +167,31 @@ public final class CatalogueFiles {
      */
     public static ParameterTable sums(String name) {
         return single(name);
+    }
+
+    /**
+     * The plant list with its numbers, regions and bloom words.
+     *
+     * @throws IllegalStateException if a table is broken, which is a defect of the program
+     */
+    public static Flora flora() {
+        StringBuilder read = new StringBuilder();
+        Map<String, Source> sources = sources(read);
+        return FloraFiles.of(
+                rows("plants.csv", read),
+                rows("regions.csv", read),
+                rows("bloom_words.csv", read),
+                table("flowers", sources, new LinkedHashMap<>(), read),
+                sources);
+    }
+
+    /** Text that changes with anything in the plant list. */
+    public static String floraFingerprint() {
+        StringBuilder read = new StringBuilder();
+        for (String name : List.of("plants.csv", "regions.csv", "bloom_words.csv", "flowers.csv")) {
+            rows(name, read);
+        }
+        return digest(read);
     }
 
     private static ParameterTable single(String name) {

@@ -7,8 +7,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import org.nestyear.core.forage.Flora;
+import org.nestyear.core.place.Site;
 import org.nestyear.core.season.BloomDates;
 import org.nestyear.core.season.Plant;
+import org.nestyear.core.season.PlantStand;
 import org.nestyear.core.season.SeasonFrame;
 import org.tomlj.TomlArray;
 
@@ -16,16 +20,50 @@ import org.tomlj.TomlArray;
 final class PlantPart {
     private static final String THERMAL_TIME = "thermal-time";
     private static final int MOST_DAYS_OPEN = 200;
+    private static final double FARTHEST_M = 5000;
+    private static final double FEWEST_M2 = 0.01;
+    private static final double MOST_M2 = 1e6;
+    private static final List<String> OF_BLOOM =
+            List.of("first_bloom", "last_bloom", "model", "from", "base_c", "degree_days", "days_open", "past_bloom");
     private static final String PAST_EXPECTED = "a list of dates such as [2013-04-11, 2014-04-09], one a past year";
 
     private PlantPart() {}
 
-    /** The plant; throws the first fault of its table. */
-    static Plant of(SeasonTable table, LocalDate today) {
+    /**
+     * The plant; throws the first fault of its table.
+     *
+     * @param site the place, by which a plant without dates takes those of its bloom word, or null where it is at fault
+     */
+    static Plant of(SeasonTable table, LocalDate today, @Nullable Site site) {
         String name = table.text("name");
         double cover = table.has("cover_m2") ? table.number("cover_m2", 0, 1e7, "m²") : 0;
         boolean target = table.has("target") && table.flag("target");
-        return new Plant(name, cover, target, bloom(table, today), past(table, today));
+        String species = table.has("species") ? table.text("species") : null;
+        Double distance = table.numberOrNull("distance_m", 0, FARTHEST_M, "m from the nests");
+        Double flowers = table.numberOrNull("flowers_m2", FEWEST_M2, MOST_M2, "open flowers a square metre");
+        BloomDates byWord = byWord(table, today, site, species == null ? name : species, target);
+        return new Plant(
+                name,
+                cover,
+                target,
+                byWord == null ? bloom(table, today) : byWord,
+                past(table, today),
+                new PlantStand(species, distance, flowers, byWord != null));
+    }
+
+    /** Dates of its bloom word for a listed plant without any of its own that is not the target, else null. */
+    private static @Nullable BloomDates byWord(
+            SeasonTable table, LocalDate today, @Nullable Site site, String known, boolean target) {
+        boolean told = OF_BLOOM.stream().anyMatch(table::has);
+        if (told || target || site == null) {
+            return null;
+        }
+        Flora flora = CatalogueFiles.flora();
+        int year = SeasonFrame.planningFrom(today).year();
+        return flora.find(known)
+                .flatMap(plant -> flora.bloom(plant.bloom(), site, year, flora.numbers()))
+                .map(span -> new BloomDates.Dated(span.from(), span.to()))
+                .orElse(null);
     }
 
     private static BloomDates bloom(SeasonTable table, LocalDate today) {
@@ -45,7 +83,9 @@ final class PlantPart {
                 dated ? "it only where those two are not given" : modelBeside());
         if (!dated) {
             throw table.missing(
-                    "first_bloom", "first_bloom and last_bloom, or past_bloom, or model = \"" + THERMAL_TIME + "\"");
+                    "first_bloom",
+                    "first_bloom and last_bloom, or past_bloom, or model = \"" + THERMAL_TIME
+                            + "\"; only a plant of the plant list that is not the target may have none");
         }
         LocalDate first = SeasonParts.thisSeason(table, "first_bloom", today);
         LocalDate last = SeasonParts.thisSeason(table, "last_bloom", today);

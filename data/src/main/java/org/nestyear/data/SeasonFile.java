@@ -106,7 +106,7 @@ public final class SeasonFile {
         List<SeasonTable> batchTables = tables(top, toml, "batch", true);
         List<Batch> batches = attemptAll(batchTables, SeasonParts::batch);
         List<Nests> nests = attemptAll(tables(top, toml, "nests", true), SeasonParts::nests);
-        List<Plant> plants = plants(tables(top, toml, "plant", true), today);
+        List<Plant> plants = plants(tables(top, toml, "plant", true), today, site);
         CommunityBloom community = community(tables(top, toml, "community", false), today);
         if (!faults.isEmpty() || site == null || weather == null) {
             return null;
@@ -119,8 +119,8 @@ public final class SeasonFile {
         return new Season(file.name(), inputs, given != null, speciesAt, weather.files(), weather.forecastFile());
     }
 
-    private List<Plant> plants(List<SeasonTable> tables, LocalDate today) {
-        List<Plant> plants = attemptAll(tables, table -> PlantPart.of(table, today));
+    private List<Plant> plants(List<SeasonTable> tables, LocalDate today, @Nullable Site site) {
+        List<Plant> plants = attemptAll(tables, table -> PlantPart.of(table, today, site));
         if (!plants.isEmpty()
                 && plants.size() == tables.size()
                 && plants.stream().noneMatch(Plant::target)) {

@@ -29,6 +29,7 @@ final class SeasonKeys {
                         "zone",
                         "faces_deg",
                         "horizon",
+                        "region",
                         "roof_out_cm",
                         "roof_above_cm"));
         tables.put("weather", List.of("files", "forecast"));
@@ -49,7 +50,10 @@ final class SeasonKeys {
                         "base_c",
                         "degree_days",
                         "days_open",
-                        "past_bloom"));
+                        "past_bloom",
+                        "species",
+                        "distance_m",
+                        "flowers_m2"));
         tables.put("community", List.of("from", "peak", "to", "level"));
         tables.put("aim", List.of("goal", "today"));
         return tables;

@@ -11,6 +11,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.nestyear.core.place.HorizonPoint;
 import org.nestyear.core.place.Overhang;
+import org.nestyear.core.place.Region;
 import org.nestyear.core.place.Site;
 import org.nestyear.core.season.Batch;
 import org.nestyear.core.season.CommunityBloom;
@@ -38,7 +39,8 @@ final class SeasonParts {
                 zone(table),
                 table.numberOrNull("faces_deg", 0, 360, "degrees clockwise from north"),
                 table.has("horizon") ? horizon(table) : List.of(),
-                roof(table));
+                roof(table),
+                table.has("region") ? table.word("region", Region.values(), Region::word) : null);
     }
 
     private static @Nullable Overhang roof(SeasonTable table) {

@@ -5,10 +5,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.nestyear.core.forage.BloomWord;
+import org.nestyear.core.forage.Flora;
+import org.nestyear.core.forage.GardenPlant;
+import org.nestyear.core.forage.RegionBloom;
+import org.nestyear.core.forage.Standing;
+import org.nestyear.core.place.Region;
 import org.nestyear.core.source.Basis;
 import org.nestyear.core.source.Parameter;
 import org.nestyear.core.source.ParameterTable;
@@ -49,6 +57,8 @@ class CatalogueFilesTest {
             "1/°C²",
             "m²",
             "1/ha",
+            "1/m²",
+            "d/°",
             "°C per 100 W/m²");
     private static final Set<String> PLACEHOLDERS = Set.of("tbd", "xxx", "some", "unknown", "?");
 
@@ -119,6 +129,34 @@ class CatalogueFilesTest {
     }
 
     @Test
+    void thePlantListHasCompleteRows() {
+        Flora flora = CatalogueFiles.flora();
+        assertThat(flora.plants()).hasSizeBetween(40, 120);
+        assertThat(flora.plants().stream().map(GardenPlant::id)).doesNotHaveDuplicates();
+        assertThat(flora.plants().stream().map(GardenPlant::latinName)).doesNotHaveDuplicates();
+        for (Parameter row : flora.numbers().rows()) {
+            assertThat(row.unit()).as(row.id()).isIn(UNITS);
+            assertThat(row.locator()).as(row.id()).isNotBlank().isNotIn(PLACEHOLDERS);
+            assertThat(row.low()).as(row.id()).isPositive();
+        }
+        for (GardenPlant plant : flora.plants()) {
+            assertThat(flora.find(plant.latinName().toUpperCase(Locale.ROOT)))
+                    .as(plant.name())
+                    .contains(plant);
+            assertThat(plant.mason() || plant.leafcutter() || plant.leaf())
+                    .as(plant.name())
+                    .isTrue();
+        }
+        assertThat(flora.regions()).hasSameSizeAs(Region.values());
+        for (RegionBloom region : flora.regions()) {
+            assertThat(region.words().keySet()).as(region.name()).containsExactlyInAnyOrder(BloomWord.values());
+            assertThat(flora.plants().stream().filter(p -> p.in(region.region()) == Standing.NATIVE))
+                    .as(region.name())
+                    .hasSizeGreaterThan(15);
+        }
+    }
+
+    @Test
     void assumedAndRememberedRowsShowARangeUnlessTheyAreDefinitions() {
         for (Species species : catalogue.species()) {
             for (Parameter row : species.parameters().rows()) {
@@ -146,14 +184,15 @@ class CatalogueFilesTest {
     @Test
     void everyTableOfTheFolderIsListed() throws IOException {
         List<String> others = List.of("sources", "species", "leafcutters");
+        List<String> listed = new ArrayList<>();
+        CatalogueFiles.all().forEach(table -> listed.add(table.name()));
+        CatalogueFiles.wordTables().forEach(table -> listed.add(table.name()));
         try (Stream<Path> files = Files.list(Path.of("src/main/resources/catalogue"))) {
             List<String> inFolder = files.map(
                             file -> file.getFileName().toString().replace(".csv", ""))
                     .filter(name -> !others.contains(name))
                     .toList();
-            assertThat(CatalogueFiles.all())
-                    .extracting(ParameterTable::name)
-                    .containsExactlyInAnyOrderElementsOf(inFolder);
+            assertThat(listed).containsExactlyInAnyOrderElementsOf(inFolder);
             assertThat(inFolder)
                     .hasSizeGreaterThan(12)
                     .containsAll(CatalogueFiles.speciesTables().keySet());

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.nestyear.core.place.HorizonPoint;
+import org.nestyear.core.place.Region;
 import org.nestyear.core.place.Site;
 import org.nestyear.core.season.Batch;
 import org.nestyear.core.season.BloomDates;
@@ -24,6 +25,7 @@ import org.nestyear.core.season.Goal;
 import org.nestyear.core.season.NestKind;
 import org.nestyear.core.season.Nests;
 import org.nestyear.core.season.Plant;
+import org.nestyear.core.season.PlantStand;
 import org.nestyear.core.season.SeasonInputs;
 import org.nestyear.core.season.Wintered;
 import org.nestyear.core.weather.WeatherRecord;
@@ -46,7 +48,9 @@ class SeasonFileTest {
                         40,
                         ZoneId.of("America/New_York"),
                         135.0,
-                        List.of(new HorizonPoint(60, 12), new HorizonPoint(120, 5), new HorizonPoint(200, 20))));
+                        List.of(new HorizonPoint(60, 12), new HorizonPoint(120, 5), new HorizonPoint(200, 20)),
+                        null,
+                        Region.EASTERN_NORTH_AMERICA));
         assertThat(inputs.batches())
                 .containsExactly(new Batch("Osmia lignaria", "local", 120, 210, Wintered.FRIDGE, 150.0, 3.0));
         assertThat(inputs.nests()).containsExactly(new Nests(NestKind.TUBE, true, 8, 150, 180));
@@ -67,7 +71,16 @@ class SeasonFileTest {
                                 List.of(
                                         LocalDate.parse("2012-04-02"),
                                         LocalDate.parse("2013-04-11"),
-                                        LocalDate.parse("2014-04-09"))));
+                                        LocalDate.parse("2014-04-09"))),
+                        // Mid spring in the east: 12 April to 15 May at 41° north and sea level, a day earlier by
+                        // latitude.
+                        new Plant(
+                                "the hedge",
+                                30,
+                                false,
+                                new BloomDates.Dated(LocalDate.parse("2015-04-12"), LocalDate.parse("2015-05-15")),
+                                List.of(),
+                                new PlantStand("hawthorn", 180.0, 4000.0, true)));
         assertThat(inputs.community())
                 .isEqualTo(new CommunityBloom(
                         LocalDate.parse("2015-03-30"),
@@ -77,7 +90,7 @@ class SeasonFileTest {
         assertThat(inputs.goal()).isEqualTo(Goal.BOTH);
         assertThat(inputs.today()).isEqualTo(TODAY);
         assertThat(season.todayGiven()).isTrue();
-        assertThat(season.speciesAt()).containsExactly(new Position(season.file(), 17, 11));
+        assertThat(season.speciesAt()).containsExactly(new Position(season.file(), 18, 11));
     }
 
     @Test
@@ -145,7 +158,7 @@ class SeasonFileTest {
                 .hasMessage(
                         source.name()
                                 + ":5:1: \"lattitude\" is not a key of [site]; expected one of name, latitude, longitude,"
-                                + " elevation_m, zone, faces_deg, horizon, roof_out_cm, roof_above_cm.\nMaybe \"latitude\" was meant.");
+                                + " elevation_m, zone, faces_deg, horizon, region, roof_out_cm, roof_above_cm.\nMaybe \"latitude\" was meant.");
     }
 
     @Test

@@ -49,6 +49,8 @@ public final class CommandFace {
                 .addSubcommand(new PlanCommand(surroundings))
                 .addSubcommand(new DemoCommand(surroundings))
                 .addSubcommand(new NormalCommand(surroundings))
+                .addSubcommand(new TorchCommand(surroundings))
+                .addSubcommand(new FlowersCommand(surroundings))
                 .addSubcommand(new CheckFileCommand(surroundings))
                 .addSubcommand(new BloomCommand(surroundings))
                 .addSubcommand(new EmergeCommand(surroundings))

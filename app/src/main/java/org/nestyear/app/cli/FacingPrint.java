@@ -195,7 +195,8 @@ final class FacingPrint {
                         + " days a year. A day too hot is weighed as a loss of "
                         + Wording.share(value(answer, answer.bees().word() + "_hot_day_worth"), 0)
                         + " of the morning light, which is a guess too. That morning sun is what mason bees want is common practice; leafcutters filled"
-                        + " fronts to the north faster and did worst to the south-west (Wilson et al. 2020).");
+                        + " fronts to the north faster and did worst to the south-west on a hot plain (Wilson et al. 2020), while"
+                        + " growers where summers are cool face them east to south.");
         Grounds.lines("", SunText.METHODS, answer.basis()).stream().skip(2).forEach(line -> page.paragraph(0, line));
     }
 

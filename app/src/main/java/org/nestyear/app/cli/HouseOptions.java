@@ -71,6 +71,7 @@ final class HouseOptions {
                         zone(zone),
                         faces == null ? null : Arguments.number("--faces", faces, 0, 360, "degrees"),
                         skyline(),
+                        null,
                         null),
                 weather);
     }

@@ -3,10 +3,9 @@ package org.nestyear.app.cli;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import org.nestyear.app.service.EmergeService;
+import org.nestyear.app.service.EitherBee;
 import org.nestyear.app.service.OrchardAnswer;
 import org.nestyear.app.service.OrchardQuestion;
-import org.nestyear.app.service.PlanService;
 import org.nestyear.app.service.Refusal;
 import org.nestyear.app.service.UnitSystem;
 import org.nestyear.app.service.Wording;
@@ -21,7 +20,11 @@ final class OrchardCommand implements Callable<Integer> {
 
     private final Surroundings surroundings;
 
-    @Option(names = "--crop", required = true, paramLabel = "CROP", description = "In a word, such as apple.")
+    @Option(
+            names = "--crop",
+            required = true,
+            paramLabel = "CROP",
+            description = "In a word, such as apple or alfalfa.")
     String crop = "";
 
     @Option(names = "--area", paramLabel = "AREA", description = "Its area, such as 0.5ha, 2acre or 300m2.")
@@ -66,13 +69,12 @@ final class OrchardCommand implements Callable<Integer> {
     }
 
     private OrchardQuestion question(String word) {
-        EmergeService service = new EmergeService(PlanService.catalogue());
         if (area != null && trees == null && spacing == null) {
             double metres = Amounts.squareMetres("--area", area);
             if (metres > MOST_M2) {
                 throw Refusal.usage("--area is \"" + area + "\"; expected at most 100,000 ha.", "");
             }
-            return new OrchardQuestion(service.species(species), word, metres, null, null);
+            return new OrchardQuestion(EitherBee.named(species), word, metres, null, null);
         }
         if (area == null && trees != null) {
             Double each = spacing == null ? null : Amounts.rectangleOrArea("--spacing", spacing);
@@ -82,7 +84,7 @@ final class OrchardCommand implements Callable<Integer> {
                         "");
             }
             return new OrchardQuestion(
-                    service.species(species), word, null, Amounts.whole("--trees", trees, 1, MOST_TREES), each);
+                    EitherBee.named(species), word, null, Amounts.whole("--trees", trees, 1, MOST_TREES), each);
         }
         throw Refusal.usage(
                 "it is not clear how large the orchard is; expected either --area AREA, or --trees N with or without"

@@ -3,6 +3,7 @@ package org.nestyear.app.cli;
 import java.util.ArrayList;
 import java.util.List;
 import org.nestyear.app.service.BasisWords;
+import org.nestyear.app.service.EitherBee;
 import org.nestyear.app.service.OrchardAnswer;
 import org.nestyear.app.service.OrchardQuestion;
 import org.nestyear.app.service.UnitSystem;
@@ -23,12 +24,15 @@ final class OrchardText {
                 + " females of the " + question.species().commonName() + " ("
                 + question.species().latinName()
                 + ") should nest.");
-        lines.add("For that, put out about " + spread(answer.femaleCocoons()) + " female cocoons with the "
+        lines.add("For that, put out about " + spread(answer.femaleCocoons()) + " female "
+                + EitherBee.young(question.species()) + " with the "
                 + spread(answer.maleCocoons())
                 + " males that go with them: some do not come out, and of those that do only a"
                 + " part stays.");
         lines.add("Hang " + spread(answer.tunnels()) + " tunnels, " + TunnelsCommand.size(answer.need(), words)
-                + ", in houses spread among the trees.");
+                + (EitherBee.isLeafcutter(question.species())
+                        ? ", in shelters spread over the field. A second brood may want more."
+                        : ", in houses spread among the trees."));
         if (question.trees() != null && question.squareMetresPerTree() == null) {
             lines.add(
                     "Rates go by area, and how far apart the trees stand was not told: with --spacing the range is much"
@@ -36,7 +40,9 @@ final class OrchardText {
         }
         String borrowed = BasisWords.borrowed(answer.basis(), question.species().latinName());
         lines.addAll(Grounds.lines(
-                "the rate is published advice for whole orchards in bloom, not a measured need of yours; more bees than"
+                "the rate is published advice for whole "
+                        + (EitherBee.isLeafcutter(question.species()) ? "fields" : "orchards")
+                        + " in bloom, not a measured need of yours; more bees than"
                         + " flowers can feed will not stay."
                         + (borrowed.isEmpty() ? "" : " " + borrowed),
                 List.of(),

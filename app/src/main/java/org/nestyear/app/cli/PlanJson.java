@@ -82,6 +82,14 @@ final class PlanJson {
         json.text("split_reason", release.splitReason());
         json.number("split_gain_share", release.splitGain());
         json.number("split_gain_bad_years_share", release.splitGainInBadYears());
+        json.objects("hold_back", release.holdBack(), (each, held) -> {
+            each.number("share", held.share());
+            each.date("second_date", held.second());
+            each.number("cost_share", held.cost());
+            each.number("gain_bad_years_share", held.gainInBadYears());
+            each.number("all_lost_chance", held.allLost());
+            each.number("left_if_first_lost_share", held.left());
+        });
         BestPair pair = release.bestPair();
         if (pair != null) {
             json.object("best_pair", each -> {

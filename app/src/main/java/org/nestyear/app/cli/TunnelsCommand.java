@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.nestyear.app.service.BasisWords;
-import org.nestyear.app.service.EmergeService;
-import org.nestyear.app.service.PlanService;
+import org.nestyear.app.service.EitherBee;
 import org.nestyear.app.service.TunnelsAnswer;
 import org.nestyear.app.service.Version;
 import org.nestyear.app.service.Wording;
 import org.nestyear.core.advice.Quantity;
+import org.nestyear.core.stocking.Spread;
 import org.nestyear.core.stocking.TunnelNeed;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -24,7 +24,11 @@ final class TunnelsCommand implements Callable<Integer> {
     @Option(names = "--species", required = true, paramLabel = "NAME", description = "Latin name, in quotes.")
     String species = "";
 
-    @Option(names = "--females", required = true, paramLabel = "N", description = "Female cocoons that are put out.")
+    @Option(
+            names = "--females",
+            required = true,
+            paramLabel = "N",
+            description = "Female cocoons (leafcutters: female cells) that are put out.")
     String females = "";
 
     @Mixin
@@ -37,9 +41,7 @@ final class TunnelsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Wording words = new Wording(options.unitSystem(), surroundings.today().getYear());
-        TunnelsAnswer answer = TunnelsAnswer.of(
-                new EmergeService(PlanService.catalogue()).species(species),
-                Amounts.whole("--females", females, 1, MOST));
+        TunnelsAnswer answer = TunnelsAnswer.of(EitherBee.named(species), Amounts.whole("--females", females, 1, MOST));
         options.print(surroundings, () -> json(answer), () -> text(answer, words));
         return ExitCode.ANSWERED;
     }
@@ -48,7 +50,7 @@ final class TunnelsCommand implements Callable<Integer> {
         TunnelNeed need = answer.need();
         List<String> lines = new ArrayList<>();
         lines.add("Hang " + Wording.number(need.needed(), 0) + " tunnels, " + size(need, words) + ", for "
-                + Wording.number(answer.females(), 0) + " female cocoons of the "
+                + Wording.number(answer.females(), 0) + " female " + EitherBee.young(answer.species()) + " of the "
                 + answer.species().commonName() + " ("
                 + answer.species().latinName() + ").");
         lines.add("Of these females " + Wording.number(answer.nesting().low(), 0) + " to "
@@ -60,6 +62,13 @@ final class TunnelsCommand implements Callable<Integer> {
                 + " for each female that may stay, and " + number(answer, "tunnels_least")
                 + " for the smallest house, are hung so that none flies off for want of one. With a generous choice it would be "
                 + Wording.number(need.high(), 0) + ".");
+        Spread second = answer.secondBrood();
+        if (second != null) {
+            lines.add("Part of the young may fly the same summer and nest at once: have "
+                    + Wording.number(second.low(), 0)
+                    + " to " + Wording.number(second.high(), 0)
+                    + " clean tunnels more at hand from the fourth week on. North of 50° few or none do.");
+        }
         lines.add("Some narrower and wider tunnels beside them make room for wild guests.");
         String borrowed = BasisWords.borrowed(answer.basis(), answer.species().latinName());
         lines.addAll(Grounds.lines(
@@ -99,6 +108,14 @@ final class TunnelsCommand implements Callable<Integer> {
             json.number("hole_width_mm", need.holeWidthMm());
             json.number("length_mm", need.lengthMm());
             json.number("cells_per_tunnel", need.cellsEach());
+            Spread second = answer.secondBrood();
+            if (second != null) {
+                json.object("second_brood_tunnels", more -> {
+                    more.number("value", second.value());
+                    more.number("low", second.low());
+                    more.number("high", second.high());
+                });
+            }
             BasisJson.write(json, answer.basis());
             json.texts("methods", List.of());
             json.text("fingerprint", answer.fingerprint());

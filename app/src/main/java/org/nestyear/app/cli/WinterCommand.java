@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.nestyear.app.service.EitherBee;
 import org.nestyear.app.service.Refusal;
 import org.nestyear.app.service.WinterAnswer;
 import org.nestyear.app.service.WinterQuestion;
@@ -73,7 +74,7 @@ final class WinterCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         WinterAnswer answer = WinterAnswer.of(new WinterQuestion(
-                WinterAnswer.species(species),
+                EitherBee.named(species),
                 log,
                 Objects.requireNonNullElse(
                         Arguments.word("--kept", kept, Wintered.values(), Wintered::word), Wintered.FRIDGE),

@@ -152,9 +152,7 @@ public record FacingAnswer(
     }
 
     private static Bees beesOf(SeasonInputs inputs) {
-        return CatalogueFiles.leafcutters()
-                        .find(inputs.batches().get(0).species())
-                        .isPresent()
+        return EitherBee.isLeafcutter(EitherBee.named(inputs.batches().get(0).species()))
                 ? Bees.LEAFCUTTER
                 : Bees.MASON;
     }

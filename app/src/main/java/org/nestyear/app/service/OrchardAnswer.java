@@ -58,7 +58,7 @@ public record OrchardAnswer(
             throw noRate(question, stocking);
         }
         String cells = TunnelsAnswer.cellsRow(species);
-        ReadLog read = new ReadLog(species.parameters().completedBy(stocking));
+        ReadLog read = new ReadLog(EitherBee.nesting(species));
         Parameter rate = read.row(id);
         Spread hectares = hectares(question, read);
         Spread females = new Spread(
@@ -121,7 +121,7 @@ public record OrchardAnswer(
         String crop = question.crop();
         List<String> others = new ArrayList<>();
         List<String> crops = new ArrayList<>();
-        for (Species species : PlanService.catalogue().species()) {
+        for (Species species : EitherBee.all()) {
             String end = "_" + TunnelsAnswer.slug(species);
             for (Parameter row : stocking.rows()) {
                 if (row.id().startsWith(RATE) && row.id().endsWith(end)) {
@@ -144,8 +144,7 @@ public record OrchardAnswer(
                     + ": handbooks say that none is established, and trials beside"
                     + " honey bees raised fruit set but not the crop.";
         } else {
-            why = "There is no standard rate for " + crop + " with mason bees; rates were found for "
-                    + String.join(" and ", crops) + ".";
+            why = "There is no standard rate for " + crop + "; rates were found for " + String.join(", ", crops) + ".";
         }
         return new Refusal(
                 Refusal.Kind.NO_ANSWER,

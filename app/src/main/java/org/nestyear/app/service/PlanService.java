@@ -6,8 +6,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import org.nestyear.core.advice.Finding;
 import org.nestyear.core.advice.sight.SightCase;
+import org.nestyear.core.forage.Flora;
 import org.nestyear.core.plan.Plan;
 import org.nestyear.core.plan.Planner;
 import org.nestyear.core.release.InOrder;
@@ -15,7 +17,10 @@ import org.nestyear.core.release.NoAnswerException;
 import org.nestyear.core.release.Seen;
 import org.nestyear.core.release.SightCheck;
 import org.nestyear.core.release.Sighting;
+import org.nestyear.core.release.TorchCheck;
+import org.nestyear.core.release.TorchCount;
 import org.nestyear.core.season.Batch;
+import org.nestyear.core.season.Nests;
 import org.nestyear.core.season.SeasonInputs;
 import org.nestyear.core.source.Parameter;
 import org.nestyear.core.source.ReadLog;
@@ -43,7 +48,8 @@ public final class PlanService {
     /** Plans with the catalogue and the model that come with the program. */
     public static PlanService standard() {
         InOrder allCores = new AllCores();
-        return new PlanService(catalogue(), (inputs, species) -> Planner.plan(inputs, species, allCores));
+        Flora flora = CatalogueFiles.flora();
+        return new PlanService(catalogue(), (inputs, species) -> Planner.plan(inputs, species, flora, allCores));
     }
 
     /** The catalogue that comes with the program. */
@@ -105,6 +111,50 @@ public final class PlanService {
      * @throws Refusal if the file is wrong, the days are out of order, or no honest answer is possible
      */
     public SightAnswer sighting(Path path, LocalDate clock, LocalDate on, LocalDate released, Seen seen) {
+        return afterRelease(path, clock, on, released, flying -> {
+            Sighting sighting = SightCheck.of(
+                    flying.inputs(), flying.known(), flying.species().parameters(), flying.read(), released, seen);
+            List<Finding> causes = new SightCase(flying.inputs(), flying.species(), sighting).causes();
+            Set<Parameter> basis = new LinkedHashSet<>(flying.read().read());
+            causes.forEach(cause -> basis.addAll(cause.basis()));
+            flying.print().add(seen);
+            return new SightAnswer(
+                    flying.species(),
+                    sighting,
+                    causes,
+                    List.copyOf(basis),
+                    flying.print().digits());
+        });
+    }
+
+    /**
+     * Says how many females nest by a count of occupied tunnels in the dark.
+     *
+     * @param on the day of the count, the last if there were several
+     * @param released the day they were put out
+     * @param counts tunnels seen occupied, one number an evening, each 0 or more
+     * @throws Refusal if the file is wrong, the days are out of order, or no honest answer is possible
+     */
+    public TorchAnswer torch(Path path, LocalDate clock, LocalDate on, LocalDate released, List<Integer> counts) {
+        return afterRelease(path, clock, on, released, flying -> {
+            TorchCount count = TorchCheck.of(
+                    flying.inputs(), flying.known(), flying.species().parameters(), flying.read(), released, counts);
+            flying.print().add(counts);
+            return new TorchAnswer(
+                    flying.species(),
+                    flying.inputs().batches().get(0).females(),
+                    flying.inputs().nests().stream().mapToInt(Nests::count).sum(),
+                    count,
+                    flying.read().read(),
+                    flying.print().digits());
+        });
+    }
+
+    /** A season whose bees are out. */
+    private record Flying(SeasonInputs inputs, Species species, WeatherRecord known, ReadLog read, Fingerprint print) {}
+
+    private <T> T afterRelease(
+            Path path, LocalDate clock, LocalDate on, LocalDate released, Function<Flying, T> answer) {
         try {
             Season season = SeasonFile.read(TextSource.ofFile(path), new DayOfPlan(null, clock));
             Species species = species(season);
@@ -115,17 +165,11 @@ public final class PlanService {
                     .orElseThrow(() -> new NoAnswerException(
                             "NY-PLAN-NO-WEATHER",
                             "The weather file begins after " + on + ", so nothing is known of the season yet."));
-            ReadLog read = new ReadLog(species.parameters());
-            Sighting sighting =
-                    SightCheck.of(inputs, GapFilling.fill(known).weather(), species.parameters(), read, released, seen);
-            List<Finding> causes = new SightCase(inputs, species, sighting).causes();
-            Set<Parameter> basis = new LinkedHashSet<>(read.read());
-            causes.forEach(cause -> basis.addAll(cause.basis()));
             Fingerprint print = new Fingerprint(catalogue.fingerprint());
             print.add(Fingerprint.of(inputs, ""));
             print.add(released);
-            print.add(seen);
-            return new SightAnswer(species, sighting, causes, List.copyOf(basis), print.digits());
+            return answer.apply(new Flying(
+                    inputs, species, GapFilling.fill(known).weather(), new ReadLog(species.parameters()), print));
         } catch (DataFault fault) {
             throw Refusal.of(fault);
         } catch (NoAnswerException noAnswer) {

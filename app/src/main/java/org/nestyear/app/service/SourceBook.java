@@ -33,6 +33,31 @@ public final class SourceBook {
         return Kept.TABLES;
     }
 
+    /** The tables of words, the sources in full. */
+    public static List<Words> words() {
+        return CatalogueFiles.wordTables().stream()
+                .map(table -> new Words(table.name(), title(table.name()), table.head(), table.rows()))
+                .toList();
+    }
+
+    /**
+     * A table of words, such as the plants.
+     *
+     * @param head names of the columns
+     * @param rows cells
+     */
+    public record Words(String name, String title, List<String> head, List<List<String>> rows) {
+        public Words {
+            head = List.copyOf(head);
+            rows = List.copyOf(rows);
+        }
+    }
+
+    private static String title(String name) {
+        String words = name.replace('_', ' ');
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+
     /** All publications, data sets and practices, in file order, without those no number comes from. */
     public static List<Source> sources() {
         Map<String, Source> sources = new LinkedHashMap<>();
@@ -67,9 +92,7 @@ public final class SourceBook {
             List<Table> tables = new ArrayList<>();
             for (ParameterTable table : CatalogueFiles.all()) {
                 String latin = species.get(table.name());
-                String words = table.name().replace('_', ' ');
-                String title =
-                        latin == null ? words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) : latin;
+                String title = latin == null ? title(table.name()) : latin;
                 tables.add(new Table(table.name(), title, List.copyOf(table.rows())));
             }
             tables.add(new Table("sun", "Sun", List.of(SunAnswer.ALBEDO)));

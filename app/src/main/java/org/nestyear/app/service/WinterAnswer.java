@@ -12,7 +12,6 @@ import org.nestyear.core.advice.winter.LeafcutterWinter;
 import org.nestyear.core.advice.winter.WinterCheck;
 import org.nestyear.core.source.Parameter;
 import org.nestyear.core.source.ReadLog;
-import org.nestyear.core.species.Species;
 import org.nestyear.core.weather.LoggedTemperatures;
 import org.nestyear.data.CatalogueFiles;
 
@@ -47,17 +46,6 @@ public record WinterAnswer(
     }
 
     /**
-     * The mason or leafcutter bee with this Latin name.
-     *
-     * @throws Refusal if the catalogue has none
-     */
-    public static Species species(String latinName) {
-        return CatalogueFiles.leafcutters().find(latinName).isPresent()
-                ? WarmService.standard().species(latinName)
-                : new EmergeService(PlanService.catalogue()).species(latinName);
-    }
-
-    /**
      * Judges a store.
      *
      * @throws Refusal if the log is wrong, has a gap of more than three days, or is shorter than a day
@@ -76,9 +64,7 @@ public record WinterAnswer(
                             ? ""
                             : "Maybe the day the cold began, " + question.cold() + ", is too late.");
         }
-        boolean leafcutter = CatalogueFiles.leafcutters()
-                .find(question.species().latinName())
-                .isPresent();
+        boolean leafcutter = EitherBee.isLeafcutter(question.species());
         ReadLog read = new ReadLog(question.species().parameters());
         WinterCheck mason = leafcutter
                 ? null

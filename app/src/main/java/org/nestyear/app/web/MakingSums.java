@@ -120,8 +120,8 @@ final class MakingSums {
     private static Sum tunnels() {
         return Sum.of("tunnels", "Tunnels to hang", "How many tunnels do these females need?", "tunnels")
                 .asks(
-                        choice("--species", "Bee", "Osmia lignaria", BeeChoices::mason),
-                        text("--females", "Female cocoons put out", "120"))
+                        choice("--species", "Bee", "Osmia lignaria", BeeChoices::all),
+                        text("--females", "Female cocoons or cells put out", "120"))
                 .shows(
                         number("Tunnels to hang", "tunnels_needed", 0, ""),
                         span("Between", "low", "high", Unit.COUNT, 0),
@@ -155,11 +155,13 @@ final class MakingSums {
     }
 
     private static SumField crop() {
-        return text("--crop", "Crop", "apple").help("In a word. Rates are published for apple and almond.");
+        return text("--crop", "Crop", "apple")
+                .help(
+                        "In a word, such as apple, almond, alfalfa or blueberry. Where no rate is published the answer says so.");
     }
 
     private static SumField orchardBee() {
-        return choice("--species", "Bee", "Osmia lignaria", BeeChoices::mason);
+        return choice("--species", "Bee", "Osmia lignaria", BeeChoices::all);
     }
 
     private static Sum bees(String slug, String title, String question) {

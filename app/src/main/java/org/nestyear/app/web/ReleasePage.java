@@ -11,12 +11,15 @@ import org.nestyear.app.picture.ReleasePicture;
 import org.nestyear.app.service.OpenSeason;
 import org.nestyear.app.service.PlanAnswer;
 import org.nestyear.app.web.ReleaseView.Aim;
+import org.nestyear.app.web.ReleaseView.HeldRow;
 import org.nestyear.app.web.ReleaseView.MarkRow;
 import org.nestyear.app.web.ReleaseView.PointRow;
 import org.nestyear.app.web.ReleaseView.Shift;
 import org.nestyear.core.plan.Plan;
 import org.nestyear.core.release.Alternative;
 import org.nestyear.core.release.CurvePoint;
+import org.nestyear.core.release.HoldBack;
+import org.nestyear.core.release.Portion;
 import org.nestyear.core.release.ReleasePlan;
 import org.nestyear.core.release.ReleaseWindow;
 import org.nestyear.core.release.Sensitivity;
@@ -25,6 +28,11 @@ import org.nestyear.core.season.Plant;
 
 /** Puts a plan into the words and the picture of the page Release. */
 final class ReleasePage {
+    /** Shares so near are the same after rounding to whole bees. */
+    private static final double NEAR = 0.03;
+
+    private static final double PERCENT = 100;
+
     private final PageWords words;
 
     private ReleasePage(PageWords words) {
@@ -63,6 +71,8 @@ final class ReleasePage {
                 ReleasePicture.draw(curve, Frame.narrow("release")),
                 marks(answer),
                 points.stream().map(this::row).toList(),
+                struck(plan),
+                release.holdBack().stream().map(each -> held(each, release)).toList(),
                 release.sensitivities().stream().map(this::shift).toList(),
                 words.agreement(release),
                 PageWords.basis(plan.basis()));
@@ -94,6 +104,31 @@ final class ReleasePage {
             return "";
         }
         return point.cost() == 0 ? "best" : "window";
+    }
+
+    private static String struck(Plan plan) {
+        return plan.basis().stream()
+                .filter(parameter -> parameter.id().equals("lot_lost_chance"))
+                .findFirst()
+                .map(parameter -> PageWords.percent(parameter.value()))
+                .orElse("");
+    }
+
+    private static HeldRow held(HoldBack held, ReleasePlan release) {
+        Portion first = release.releases().get(0);
+        int all = release.releases().stream()
+                .mapToInt(portion -> portion.females() + portion.males())
+                .sum();
+        double now = 1 - (double) (first.females() + first.males()) / all;
+        boolean chosen = Math.abs(held.share() - now) < NEAR
+                && (now < NEAR || release.releases().get(1).date().equals(held.second()));
+        return new HeldRow(
+                PageWords.percent(held.share()),
+                chosen ? "the plan" : "",
+                PageWords.barePercent(held.cost()),
+                PageWords.barePercent(held.gainInBadYears()),
+                PageWords.number(held.allLost() * PERCENT, 1),
+                PageWords.barePercent(held.left()));
     }
 
     private Shift shift(Sensitivity sensitivity) {

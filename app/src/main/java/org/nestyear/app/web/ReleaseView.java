@@ -18,6 +18,8 @@ import java.util.List;
  * @param narrowPicture the curve for phones, SVG
  * @param marks the dates marked in the picture
  * @param points every date tried
+ * @param struck how often a lot is taken to be lost to what no weather record shows
+ * @param held what comes of holding a share back
  * @param shifts how far the best date moves when something uncertain is otherwise
  * @param agreement how many draws of the uncertain numbers agree with the window
  * @param basis every parameter read for the answer
@@ -37,6 +39,8 @@ public record ReleaseView(
         String narrowPicture,
         List<MarkRow> marks,
         List<PointRow> points,
+        String struck,
+        List<HeldRow> held,
         List<Shift> shifts,
         String agreement,
         List<BasisLine> basis) {
@@ -45,6 +49,7 @@ public record ReleaseView(
         aims = List.copyOf(aims);
         marks = List.copyOf(marks);
         points = List.copyOf(points);
+        held = List.copyOf(held);
         shifts = List.copyOf(shifts);
         basis = List.copyOf(basis);
     }
@@ -68,6 +73,13 @@ public record ReleaseView(
      */
     public record PointRow(
             String date, String mean, String band, String daughters, String bloomDays, String cost, String tag) {}
+
+    /**
+     * A share held back and what comes of it.
+     *
+     * @param tag the word that marks what the plan does; empty otherwise
+     */
+    public record HeldRow(String share, String tag, String cost, String badYears, String allLost, String left) {}
 
     /** Something that may be otherwise than taken, and how far the best date then moves. */
     public record Shift(String name, String days) {}

@@ -30,9 +30,16 @@ final class SourcesPage {
                                         .map(row -> PageWords.basis(row).at(SourceBook.anchor(table.name(), row.id())))
                                         .toList()))
                         .toList(),
+                SourceBook.words().stream().map(SourcesPage::words).toList(),
                 SourceBook.sources().stream()
                         .map(source -> publication(source, rows))
                         .toList());
+    }
+
+    private static SourcesView.Words words(SourceBook.Words table) {
+        List<String> head =
+                table.head().stream().map(name -> name.replace('_', ' ')).toList();
+        return new SourcesView.Words(table.name(), table.title(), head, table.rows());
     }
 
     private static SourcesView.Publication publication(Source source, List<Parameter> rows) {

@@ -56,7 +56,7 @@ final class TimeSums {
         return Sum.of("winter", "The winter store", "Is the store all right, and how long can they wait?", "winter")
                 .leads(2)
                 .asks(
-                        bee(),
+                        choice("--species", "Bee", "Osmia lignaria", BeeChoices::all),
                         table("--log", "Log of the store", STORE)
                                 .help(
                                         "Temperatures among the cocoons: a table with the columns time and temp_c or temp_f."),

@@ -3,6 +3,7 @@ package org.nestyear.app.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -54,6 +55,21 @@ class OrchardCommandTest {
         assertThat(answer.get("females").asInt()).isEqualTo(530);
     }
 
+    /**
+     * SARE Handbook 11, chapter 7: 30,000 to 40,000 bees an acre of established seed alfalfa, 74,000 to 100,000 a hectare, of
+     * which 7 in 20 are females; of X-rayed cells 76 to 83 % live (Fairey et al. 2003). Cells to put out are then 74,000 to
+     * 100,000 / 0.8 in the middle of both ranges: 108,750.
+     */
+    @Test
+    void aHectareOfSeedAlfalfa() {
+        JsonNode answer =
+                json("orchard", "--crop", "alfalfa", "--area", "1ha", "--species", "Megachile rotundata", "--json");
+        assertThat(answer.get("cocoons").asDouble()).isCloseTo(108_750, Percentage.withPercentage(1));
+        assertThat(Run.of("orchard", "--crop", "alfalfa", "--area", "1ha", "--species", "Megachile rotundata")
+                        .out())
+                .contains("female cells", "over the field");
+    }
+
     @Test
     void treesWithoutSpacingWidenTheRange() {
         JsonNode answer = json("orchard", "--crop", "apple", "--trees", "40", "--json");
@@ -73,8 +89,8 @@ class OrchardCommandTest {
     @CsvSource(delimiter = '|', textBlock = """
             cherry | Osmia lignaria | nestyear: There is no standard rate for cherry: handbooks say that none is established |
             pear   | Osmia cornuta  | nestyear: There is no standard rate for pear: handbooks say that none is established |
-            quince | Osmia lignaria | nestyear: There is no standard rate for quince with mason bees; rates were found for apple and almond. |
-            aple   | Osmia lignaria | nestyear: There is no standard rate for aple with mason bees | Maybe "apple" was meant.
+            quince | Osmia lignaria | nestyear: There is no standard rate for quince; rates were found for apple, almond, alfalfa, canola, blueberry. |
+            aple   | Osmia lignaria | nestyear: There is no standard rate for aple; | Maybe "apple" was meant.
             apple  | Osmia bicornis | nestyear: There is no standard rate for apple with Osmia bicornis; one was found for Osmia lignaria, Osmia cornifrons, Osmia cornuta. |
             """)
     void noStandardRate(String crop, String species, String sentence, String advice) {

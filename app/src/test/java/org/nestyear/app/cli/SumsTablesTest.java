@@ -18,8 +18,8 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** No number in the tables of the small calculators is dead: each is in the basis of some answer. */
 class SumsTablesTest {
-    private static final List<String> TABLES =
-            List.of("counting", "hygiene", "mud", "outlook", "reach", "sexing", "siting", "stocking");
+    private static final List<String> TABLES = List.of(
+            "counting", "hygiene", "leafcutter_nesting", "mud", "outlook", "reach", "sexing", "siting", "stocking");
     private static final List<List<String>> QUESTIONS = List.of(
             List.of("sample", "--of", "nests", "--population", "40", "--prevalence", "5"),
             List.of("sample", "--of", "containers", "--population", "3"),
@@ -31,6 +31,10 @@ class SumsTablesTest {
             List.of("range", "--span-mm", "2"),
             List.of("tunnels", "--species", "Osmia lignaria", "--females", "9"),
             List.of("tunnels", "--species", "Osmia bicornis", "--females", "9"),
+            List.of("tunnels", "--species", "Megachile rotundata", "--females", "9"),
+            List.of("orchard", "--crop", "alfalfa", "--area", "1ha", "--species", "Megachile rotundata"),
+            List.of("orchard", "--crop", "canola", "--area", "1ha", "--species", "Megachile rotundata"),
+            List.of("orchard", "--crop", "blueberry", "--area", "1ha", "--species", "Megachile rotundata"),
             List.of("orchard", "--crop", "apple", "--trees", "9"),
             List.of("orchard", "--crop", "almond", "--trees", "9"),
             List.of("orchard", "--crop", "apple", "--trees", "9", "--species", "Osmia cornifrons"),

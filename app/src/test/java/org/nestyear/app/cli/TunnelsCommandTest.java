@@ -29,6 +29,22 @@ class TunnelsCommandTest {
         assertThat(answer.get("basis").size()).isGreaterThan(8);
     }
 
+    /**
+     * By hand: 80 % live (Fairey et al. 2003), 69 % stay (Schmolke et al. 2023): 100 cells give 55 females (28 to 64 at the
+     * ends), two tunnels for each that may stay: 128. A second brood of 10 to 50 %: 55.2 × 15 × 0.35 × 0.8 × 0.69 × 2 × share.
+     */
+    @Test
+    void leafcuttersCountBothBroods() {
+        JsonNode answer = json("tunnels", "--species", "Megachile rotundata", "--females", "100", "--json");
+        assertThat(answer.at("/nesting_females/value").asDouble()).isEqualTo(55.2, within(0.01));
+        assertThat(answer.get("tunnels_needed").asInt()).isEqualTo(128);
+        assertThat(answer.at("/second_brood_tunnels/low").asInt()).isEqualTo(32);
+        assertThat(answer.at("/second_brood_tunnels/high").asInt()).isEqualTo(160);
+        assertThat(Run.of("tunnels", "--species", "Megachile rotundata", "--females", "100")
+                        .out())
+                .contains("female cells", "fly the same summer");
+    }
+
     /** Practice rule: 20 tunnels whatever the stock. */
     @Test
     void aFewFemalesStillGetAHouse() {

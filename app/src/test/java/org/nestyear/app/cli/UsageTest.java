@@ -60,7 +60,9 @@ class UsageTest {
                         "warm",
                         "winter",
                         "normal",
+                        "torch",
                         "facing",
+                        "flowers",
                         "serve",
                         "Exit codes")
                 .contains("degree-days", "chill", "interval", "sample", "rinse", "mud", "range", "trend", "tunnels")

@@ -32,6 +32,7 @@ class SeasonSchemaTest {
             "past-bloom-in-quotes.toml",
             "past-bloom-this-season.toml",
             "past-bloom-two-in-a-year.toml",
+            "plant-without-dates.toml",
             "unknown-species.toml",
             "weather-after-today.toml",
             "weather-file-missing.toml",

@@ -23,12 +23,12 @@ class SumsIT extends PagesInBrowser {
         assertThat(page.locator("#answer-title")).hasText("The answer");
         String many = page.locator("#facts data").first().innerText();
 
-        page.getByLabel("Female cocoons put out").fill("12");
+        page.getByLabel("Female cocoons or cells put out").fill("12");
         click("Work it out");
         assertThat(page.url()).contains("females=12").endsWith("#answer");
         Locator few = page.locator("#facts data").first();
         assertThat(Integer.parseInt(few.innerText())).isLessThan(Integer.parseInt(many));
-        assertThat(page.getByLabel("Female cocoons put out")).hasValue("12");
+        assertThat(page.getByLabel("Female cocoons or cells put out")).hasValue("12");
         page.locator("#answer summary").first().click();
         inspect("sum");
 

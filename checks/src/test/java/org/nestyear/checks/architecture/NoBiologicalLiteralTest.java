@@ -38,6 +38,7 @@ class NoBiologicalLiteralTest {
                 "hygiene",
                 "emergence",
                 "flight",
+                "forage",
                 "brood",
                 "leafcutter",
                 "nesting",

@@ -17,7 +17,7 @@ final class PackageTable {
     private static final Set<String> STAGES =
             with(SEASON, "core.winter", "core.bloom", "core.emergence", "core.flight", "core.brood");
     private static final Set<String> RELEASE = with(STAGES, "core.nesting", "core.release");
-    private static final Set<String> PLAN = with(RELEASE, "core.advice", "core.plan");
+    private static final Set<String> PLAN = with(RELEASE, "core.advice", "core.forage", "core.plan");
     /** The small calculators. */
     private static final Set<String> SUMS = Set.of(
             "core.count",
@@ -58,16 +58,20 @@ final class PackageTable {
                     "leafcutter bees share weather and sources with mason bees, none of their stages"),
             row("core.nesting", STAGES, "nesting joins the stages and must not know how its result is used"),
             row(
+                    "core.forage",
+                    SEASON,
+                    "flowers and cells are held against each other whatever the cells were reckoned from"),
+            row(
                     "core.release",
-                    with(STAGES, "core.nesting"),
+                    with(STAGES, "core.nesting", "core.forage"),
                     "the search over dates runs the stages, it gives no advice"),
             row(
                     "core.advice",
-                    with(RELEASE, "core.leafcutter"),
+                    with(RELEASE, "core.forage", "core.leafcutter"),
                     "findings and jobs are read off results; results must not depend on them"),
             row(
                     "core.plan",
-                    with(RELEASE, "core.advice"),
+                    with(RELEASE, "core.advice", "core.forage"),
                     "the plan is the top of the core and nothing in core sees it"),
             row(
                             "core.count",
@@ -89,7 +93,10 @@ final class PackageTable {
                     "core.stocking",
                     with(STAGES, "core.nesting"),
                     "how many bees and tunnels is read off the numbers of nesting, not off a plan"),
-            row("data", SEASON, "files hold what goes in; reading them must not need the model's answers")
+            row(
+                            "data",
+                            with(SEASON, "core.forage"),
+                            "files hold what goes in; reading them must not need the model's answers")
                     .jars("de.siegmar.fastcsv", "org.tomlj", "tools.jackson", "com.fasterxml.jackson.annotation")
                     .withWholeJdk(),
             row("records", PLAN, "the only place that knows the database; it stores values, it does not compute")

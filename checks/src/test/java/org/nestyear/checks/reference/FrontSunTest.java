@@ -79,7 +79,7 @@ class FrontSunTest {
      */
     @Test
     void aRoofTakesTheHighSun() {
-        Site roofed = new Site("Invented", 0, 0, 0, ZoneOffset.UTC, null, List.of(), new Overhang(0.3, 0.3));
+        Site roofed = new Site("Invented", 0, 0, 0, ZoneOffset.UTC, null, List.of(), new Overhang(0.3, 0.3), null);
         Comparison minutes = new Comparison("minutes of sun before ten below a roof", 6);
         minutes.add("45°", front(roofed, EQUINOX, 90).morningMinutes(), 180);
         minutes.check(1);
@@ -106,7 +106,7 @@ class FrontSunTest {
     void aWallSeesItsShareOfTheSky() {
         Comparison shares = new Comparison("share of an even sky", 2e-4);
         shares.add("open", Front.of(site(45, List.of()), 135).skyShare(), 0.5);
-        Site roofed = new Site("Invented", 45, 0, 0, ZoneOffset.UTC, null, List.of(), new Overhang(0.3, 0.3));
+        Site roofed = new Site("Invented", 45, 0, 0, ZoneOffset.UTC, null, List.of(), new Overhang(0.3, 0.3), null);
         shares.add("below a roof", Front.of(roofed, 135).skyShare(), Math.sin(Math.PI / 4) / 2);
         Site walled = site(45, List.of(new HorizonPoint(0, 30), new HorizonPoint(180, 30)));
         double h = Math.PI / 6;

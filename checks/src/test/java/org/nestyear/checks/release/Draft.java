@@ -10,9 +10,11 @@ import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.nestyear.checks.ReferenceWeather;
+import org.nestyear.core.forage.Flora;
 import org.nestyear.core.place.Site;
 import org.nestyear.core.plan.Plan;
 import org.nestyear.core.plan.Planner;
+import org.nestyear.core.release.InOrder;
 import org.nestyear.core.season.Batch;
 import org.nestyear.core.season.BloomDates;
 import org.nestyear.core.season.CommunityBloom;
@@ -49,6 +51,10 @@ public final class Draft {
     public List<LocalDate> pastBloom = List.of();
     public @Nullable CommunityBloom community;
     public Goal goal = Goal.BROOD;
+    public double coverM2;
+    /** The plant list, for a plan that holds flowers against cells. */
+    public @Nullable Flora flora;
+
     public LocalDate today;
     /** Catalogue values to be other than shipped. */
     public final Map<String, Double> changed = new TreeMap<>();
@@ -96,7 +102,7 @@ public final class Draft {
                 List.of(new Batch(
                         species, origin, females, males, wintered, cold ? chillDays : null, cold ? chillC : null)),
                 nests,
-                List.of(new Plant("cherry", 0, true, bloom, pastBloom)),
+                List.of(new Plant("cherry", coverM2, true, bloom, pastBloom)),
                 community,
                 goal,
                 today);
@@ -132,6 +138,6 @@ public final class Draft {
 
     /** The plan. */
     public Plan plan() {
-        return Planner.plan(inputs(), bees());
+        return Planner.plan(inputs(), bees(), flora, InOrder.ONE_BY_ONE);
     }
 }

@@ -50,6 +50,9 @@ class EveryRuleTest {
             "bloom-from-past-dates",
             "bloom-told-ahead",
             "other-bloom-unknown",
+            "flowers-untold",
+            "flowers-short",
+            "flowers-enough",
             "small-stock",
             "fewer-than-put-out",
             "tunnels-too-small",
@@ -75,7 +78,7 @@ class EveryRuleTest {
             "proof-by-sight",
             "into-the-cold");
     /** What needs no parameter to be true. */
-    private static final Set<String> WITHOUT_BASIS = Set.of("no-trial");
+    private static final Set<String> WITHOUT_BASIS = Set.of("no-trial", "flowers-untold");
 
     @Test
     void everyJobAndFindingIsTriggered() {

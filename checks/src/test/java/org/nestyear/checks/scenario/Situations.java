@@ -1,6 +1,7 @@
 package org.nestyear.checks.scenario;
 
 import java.time.LocalDate;
+import java.time.MonthDay;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +16,7 @@ import org.nestyear.core.season.Nests;
 import org.nestyear.core.season.Wintered;
 import org.nestyear.core.weather.DailyWeather;
 import org.nestyear.core.weather.WeatherRecord;
+import org.nestyear.data.CatalogueFiles;
 
 /** A handful of springs that between them give every rule something to say. */
 final class Situations {
@@ -93,6 +95,13 @@ final class Situations {
             draft.chillDays = 5;
         });
         add(plans, draft -> draft.weather = cooler(draft.weather, 6));
+        for (double coverM2 : List.of(0.0, 20.0, 1e6)) {
+            add(plans, draft -> {
+                draft.flora = CatalogueFiles.flora();
+                draft.coverM2 = coverM2;
+                draft.bloom = new BloomDates.ThermalTime(MonthDay.of(2, 1), 0, 424, coverM2 > 20 ? 120 : 18);
+            });
+        }
         return List.copyOf(plans);
     }
 

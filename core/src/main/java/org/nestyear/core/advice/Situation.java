@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.nestyear.core.bloom.PastBloom;
 import org.nestyear.core.brood.BroodClock;
 import org.nestyear.core.brood.BroodOutlook;
+import org.nestyear.core.forage.Forage;
 import org.nestyear.core.release.Outlook;
 import org.nestyear.core.release.Portion;
 import org.nestyear.core.release.ReleasePlan;
@@ -26,6 +27,7 @@ import org.nestyear.core.weather.Gap;
  * @param outlook what to expect after them
  * @param pastBlooms what the dates of past years give, for each plant that has some
  * @param brood when the last cells are spun and adult, or null where no past summer tells
+ * @param forage flowers in reach against the cells, or null where they were not held against each other
  * @param realYears real weather years behind the answer
  * @param gaps runs of missing days that were filled
  */
@@ -36,6 +38,7 @@ public record Situation(
         Outlook outlook,
         List<PastBloom> pastBlooms,
         @Nullable BroodOutlook brood,
+        @Nullable Forage forage,
         int realYears,
         List<Gap> gaps) {
     public Situation {

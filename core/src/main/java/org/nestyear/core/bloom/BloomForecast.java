@@ -13,6 +13,7 @@ import org.nestyear.core.season.SeasonWeather;
 public final class BloomForecast {
     private final List<PlantForecast> targets = new ArrayList<>();
     private final List<PlantForecast> others = new ArrayList<>();
+    private final List<PlantForecast> all = new ArrayList<>();
     private final @Nullable CommunityBloom community;
     private final BloomSettings settings;
 
@@ -45,7 +46,9 @@ public final class BloomForecast {
             LocalDate today,
             PastBlooms past) {
         for (Plant plant : plants) {
-            (plant.target() ? targets : others).add(new PlantForecast(plant, settings, ensemble, today, past));
+            PlantForecast forecast = new PlantForecast(plant, settings, ensemble, today, past);
+            all.add(forecast);
+            (plant.target() ? targets : others).add(forecast);
         }
         this.community = community;
         this.settings = settings;
@@ -106,6 +109,39 @@ public final class BloomForecast {
             food[d] = Math.max(target[d], Math.min(1, other * level));
         }
         return FoodCurve.of(target, food, targetMiddle(member) + late);
+    }
+
+    /**
+     * Each plant's own share of full bloom by day in a member, 0 to 1, in the order in which they were told.
+     *
+     * @param lateDays as for {@link #curve}
+     */
+    public List<double[]> plants(SeasonWeather member, double lateDays) {
+        List<double[]> heights = new ArrayList<>();
+        for (Bell bell : bells(all, member, errorDays() > 0 ? lateDays : 0)) {
+            double[] height = new double[member.days()];
+            for (int d = 0; d < height.length; d++) {
+                height[d] = bell.height(d);
+            }
+            heights.add(height);
+        }
+        return heights;
+    }
+
+    /**
+     * The other bloom by day in a member as the keeper told it, 0 to 1; nothing where it was not told.
+     *
+     * @param lateDays as for {@link #curve}
+     */
+    public double[] toldCommunity(SeasonWeather member, double lateDays) {
+        double[] height = new double[member.days()];
+        if (community != null) {
+            Sides sides = sides(member, errorDays() > 0 ? lateDays : 0);
+            for (int d = 0; d < height.length; d++) {
+                height[d] = sides.height(d);
+            }
+        }
+        return height;
     }
 
     private static List<Bell> bells(List<PlantForecast> plants, SeasonWeather member, double late) {

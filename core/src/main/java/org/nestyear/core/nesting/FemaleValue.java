@@ -15,6 +15,7 @@ public final class FemaleValue {
     private final double[] daughterShares;
     private final double[] daughters;
     private final double[] cells;
+    private final double[] cellsFrom;
     private final double[] bloomDays;
     private final double[] settled;
 
@@ -34,7 +35,7 @@ public final class FemaleValue {
             daughterShares[age] = tunnels.daughterShare(settings, age);
         }
         double[] daughtersFrom = daughtersFromStart();
-        double[] cellsFrom = new double[n + 1];
+        cellsFrom = new double[n + 1];
         double[] visitsFrom = new double[n + 1];
         for (int d = n - 1; d >= 0; d--) {
             double stay = 1 - rates.death[d];
@@ -107,6 +108,16 @@ public final class FemaleValue {
     /** Cells built by a female out on day {@code e}. */
     public double cells(int e) {
         return cells[e];
+    }
+
+    /** Cells that a female nesting on day {@code d} builds from that day on. */
+    public double cellsStill(int d) {
+        return cellsFrom[d];
+    }
+
+    /** Chance that a female alive on day {@code from} is alive on day {@code to}, 0 to 1. */
+    public double alive(int from, int to) {
+        return rates.alive[from] > 0 ? rates.alive[to] / rates.alive[from] : 0;
     }
 
     /** Flight days inside the target bloom of a female out on day {@code e}, before and while nesting. */

@@ -6,12 +6,14 @@ public final class NestingResult {
     private final double sons;
     private final double tunnelsUsed;
     private final double[] cellsByDay;
+    private final double[] nestingByDay;
 
-    NestingResult(double daughters, double sons, double tunnelsUsed, double[] cellsByDay) {
+    NestingResult(double daughters, double sons, double tunnelsUsed, double[] cellsByDay, double[] nestingByDay) {
         this.daughters = daughters;
         this.sons = sons;
         this.tunnelsUsed = tunnelsUsed;
         this.cellsByDay = cellsByDay;
+        this.nestingByDay = nestingByDay;
     }
 
     /** Daughters that live to be adults. */
@@ -31,6 +33,11 @@ public final class NestingResult {
             sum += cells;
         }
         return sum;
+    }
+
+    /** Females that nest on a day, in bees. */
+    public double nesting(int day) {
+        return nestingByDay[day];
     }
 
     /** Tunnels begun. */

@@ -28,6 +28,7 @@ public final class NestingRun {
     private final double[] waiting;
 
     private final double[] cellsByDay;
+    private final double[] nestingByDay;
     /** Daughters, sons and tunnels begun of the last run. */
     private final double[] totals = new double[TOTALS];
 
@@ -44,6 +45,7 @@ public final class NestingRun {
         holders = new double[value.days()];
         waiting = new double[value.days()];
         cellsByDay = new double[value.days()];
+        nestingByDay = new double[value.days()];
     }
 
     /**
@@ -54,8 +56,9 @@ public final class NestingRun {
      */
     public NestingResult run(double[] femalesOut, double[] mated) {
         Arrays.fill(cellsByDay, 0);
+        Arrays.fill(nestingByDay, 0);
         go(femalesOut, mated, value.days());
-        return new NestingResult(totals[0], totals[1], totals[2], cellsByDay.clone());
+        return new NestingResult(totals[0], totals[1], totals[2], cellsByDay.clone(), nestingByDay.clone());
     }
 
     /** Only the surviving daughters of such a season; allocates nothing. */
@@ -93,6 +96,7 @@ public final class NestingRun {
             }
             double cells = holding * rates.cells[d];
             cellsByDay[d] = cells;
+            nestingByDay[d] = holding;
             daughters += mothers * rates.cells[d] * rates.survival[d];
             sons += (holding - mothers) * rates.cells[d] * rates.survival[d];
             double finishing = cells / tunnels.cellsEach();

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param facesDeg where the house front looks, degrees clockwise from north, or null when not told
  * @param horizon sighted points of the skyline, in order of azimuth; empty means a flat horizon
  * @param roof what reaches out over the house front, or null when nothing does or it was not told
+ * @param region the keeper's word for the part of the world, or null when not told
  */
 public record Site(
         String name,
@@ -24,7 +25,8 @@ public record Site(
         ZoneId zone,
         @Nullable Double facesDeg,
         List<HorizonPoint> horizon,
-        @Nullable Overhang roof) {
+        @Nullable Overhang roof,
+        @Nullable Region region) {
     private static final double LOWEST_LAND_M = -430;
     private static final double HIGHEST_GARDEN_M = 6000;
     private static final double TURN_DEG = 360;
@@ -46,7 +48,7 @@ public record Site(
         }
     }
 
-    /** A site without a roof over its front. */
+    /** A site without a roof over its front, whose region is not told. */
     public Site(
             String name,
             double latitudeDeg,
@@ -55,7 +57,7 @@ public record Site(
             ZoneId zone,
             @Nullable Double facesDeg,
             List<HorizonPoint> horizon) {
-        this(name, latitudeDeg, longitudeDeg, elevationM, zone, facesDeg, horizon, null);
+        this(name, latitudeDeg, longitudeDeg, elevationM, zone, facesDeg, horizon, null, null);
     }
 
     /** True north of the equator, and on it. */

@@ -8,6 +8,7 @@ import org.nestyear.core.advice.Job;
 import org.nestyear.core.advice.Phrase;
 import org.nestyear.core.bloom.PastBloom;
 import org.nestyear.core.brood.BroodOutlook;
+import org.nestyear.core.forage.Forage;
 import org.nestyear.core.release.Outlook;
 import org.nestyear.core.release.ReleasePlan;
 import org.nestyear.core.source.Parameter;
@@ -23,6 +24,7 @@ import org.nestyear.core.species.Species;
  * @param outlook what to expect after the release, day by day over the weather years
  * @param pastBlooms what the dates of past years give, for each plant that has some
  * @param brood when the last cells are spun and adult, or null where no past summer tells
+ * @param forage flowers in reach against its cells, or null where they were not held against each other
  * @param jobs things to do, in order of their windows
  * @param findings what the rules found, most pressing first
  * @param realYears how many real weather years stand behind it
@@ -37,6 +39,7 @@ public record Plan(
         Outlook outlook,
         List<PastBloom> pastBlooms,
         @Nullable BroodOutlook brood,
+        @Nullable Forage forage,
         List<Job> jobs,
         List<Finding> findings,
         int realYears,

@@ -6,12 +6,15 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.nestyear.core.advice.Finding;
 import org.nestyear.core.advice.Job;
 import org.nestyear.core.advice.Phrase;
 import org.nestyear.core.advice.Quantity;
 import org.nestyear.core.advice.Situation;
 import org.nestyear.core.brood.BroodOutlook;
+import org.nestyear.core.forage.Flora;
+import org.nestyear.core.forage.Forage;
 import org.nestyear.core.release.InOrder;
 import org.nestyear.core.release.NoAnswerException;
 import org.nestyear.core.release.Outlook;
@@ -42,17 +45,18 @@ public final class Planner {
      * @throws NoAnswerException if no honest answer is possible, with the reason
      */
     public static Plan plan(SeasonInputs inputs, Species species) {
-        return plan(inputs, species, InOrder.ONE_BY_ONE);
+        return plan(inputs, species, null, InOrder.ONE_BY_ONE);
     }
 
     /**
      * Makes the same plan.
      *
+     * @param flora the plant list, or null for a plan that does not hold flowers against cells
      * @param inOrder works out what may be done side by side
      * @throws IllegalArgumentException if the inputs cannot be planned together, with the reason
      * @throws NoAnswerException if no honest answer is possible, with the reason
      */
-    public static Plan plan(SeasonInputs inputs, Species species, InOrder inOrder) {
+    public static Plan plan(SeasonInputs inputs, Species species, @Nullable Flora flora, InOrder inOrder) {
         PresentRange.require(species, inputs.site());
         SeasonInputs merged = inputs.withBatches(List.of(Batch.together(inputs.batches())));
         FilledWeather known = GapFilling.fill(knownWeather(merged));
@@ -66,8 +70,17 @@ public final class Planner {
                         inputs.site().latitudeDeg(),
                         read)
                 .orElse(null);
+        Forage forage = flora == null ? null : Forage.of(inputs.plants(), inputs.site(), flora, false, planner.line());
         Situation situation = new Situation(
-                merged, species, release, outlook, planner.pastBlooms(), brood, planner.realYears(), gaps(known));
+                merged,
+                species,
+                release,
+                outlook,
+                planner.pastBlooms(),
+                brood,
+                forage,
+                planner.realYears(),
+                gaps(known));
         List<Job> jobs = Rules.jobs().stream()
                 .flatMap(rule -> rule.find(situation).stream())
                 .sorted(Comparator.comparing(Job::from).thenComparing(Job::to))
@@ -84,6 +97,7 @@ public final class Planner {
                 situation.outlook(),
                 situation.pastBlooms(),
                 brood,
+                forage,
                 jobs,
                 findings,
                 planner.realYears(),

@@ -13,6 +13,7 @@ import org.nestyear.core.advice.rule.CountPlugsJob;
 import org.nestyear.core.advice.rule.EdgeFinding;
 import org.nestyear.core.advice.rule.FewDaughtersFinding;
 import org.nestyear.core.advice.rule.FewYearsFinding;
+import org.nestyear.core.advice.rule.FlowersFinding;
 import org.nestyear.core.advice.rule.FridgeFinding;
 import org.nestyear.core.advice.rule.GapsFinding;
 import org.nestyear.core.advice.rule.HouseJob;
@@ -76,6 +77,7 @@ public final class Rules {
                 new PastBloomFinding(),
                 new ToldBloomFinding(),
                 new OtherBloomFinding(),
+                new FlowersFinding(),
                 new SmallStockFinding(),
                 new FewDaughtersFinding(),
                 new NotAdultFinding(),

@@ -37,6 +37,7 @@ final class MemberModel {
     private final SexClock maleClock;
     private final FoodCurve[] foods;
     private final double[] bloomEnds;
+    private final double[] lateDays;
     private final FemaleValue[] values;
     private final NestingRun[] nesting;
     private final FlightDays flight;
@@ -84,9 +85,11 @@ final class MemberModel {
         values = new FemaleValue[courses];
         nesting = new NestingRun[courses];
         bloomEnds = new double[courses];
+        lateDays = new double[courses];
         for (int k = 0; k < courses; k++) {
-            foods[k] = bloom.curve(weather, errors[k] * bloom.errorDays(), communityFactor);
-            bloomEnds[k] = bloom.targetLast(weather) + errors[k] * bloom.errorDays();
+            lateDays[k] = errors[k] * bloom.errorDays();
+            foods[k] = bloom.curve(weather, lateDays[k], communityFactor);
+            bloomEnds[k] = bloom.targetLast(weather) + lateDays[k];
             values[k] = new FemaleValue(settings.nesting(), settings.tunnels(), flight, foods[k]);
             nesting[k] = new NestingRun(values[k], settings.nesting(), settings.tunnels());
         }
@@ -133,6 +136,16 @@ final class MemberModel {
 
     FoodCurve food(int course) {
         return foods[course];
+    }
+
+    /** Days by which bloom comes later in a course than forecast; negative for earlier. */
+    double lateDays(int course) {
+        return lateDays[course];
+    }
+
+    /** Cells a female could build on a day were food no limit. */
+    double cellsOfAFemale(int day) {
+        return flight.cells(day);
     }
 
     /** Last day of target bloom in a course, as an index of this member's days. */
@@ -304,6 +317,23 @@ final class MemberModel {
             sum += females[d] * values[course].settled(d);
         }
         return sum;
+    }
+
+    /** Females of the last release that nest on the morning of a day in a course, tunnels being no limit. */
+    double nestingOn(int course, int day) {
+        int pre = settings.nesting().prenestingDays();
+        double sum = 0;
+        for (int d = 0; d + pre <= Math.min(day, females.length - 1); d++) {
+            if (females[d] > 0) {
+                sum += females[d] * values[course].settled(d) * values[course].alive(d + pre, day);
+            }
+        }
+        return sum;
+    }
+
+    /** Cells that a female nesting on a day still builds in a course, tunnels being no limit. */
+    double cellsStill(int course, int day) {
+        return values[course].cellsStill(day);
     }
 
     /** Days without flight from day {@code from} to before day {@code to}. */

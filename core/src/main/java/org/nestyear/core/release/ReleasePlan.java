@@ -20,6 +20,8 @@ import org.nestyear.core.season.Goal;
  *     {@code insurance}, {@code insurance-too-dear} or {@code nothing-to-insure}
  * @param splitGain share of the single release's score that the split wins, negative for what insurance costs
  * @param splitGainInBadYears what the split wins in the worst season in ten, as a share of the best mean score
+ * @param holdBack what comes of holding back each share of a grid, none first; empty where bees choose their own day or
+ *     a second lot would come too late
  * @param bestPair the best of all pairs of dates were there tunnels enough; null where the bees choose their own day or
  *     no pair lies far enough apart
  * @param agreement how many draws of the uncertain parameters agree with the window
@@ -40,6 +42,7 @@ public record ReleasePlan(
         String splitReason,
         double splitGain,
         double splitGainInBadYears,
+        List<HoldBack> holdBack,
         @Nullable BestPair bestPair,
         Agreement agreement,
         Alternative ruleOfThumb,
@@ -55,6 +58,7 @@ public record ReleasePlan(
         curve = List.copyOf(curve);
         windowsByGoal = Map.copyOf(windowsByGoal);
         releases = List.copyOf(releases);
+        holdBack = List.copyOf(holdBack);
         sensitivities = List.copyOf(sensitivities);
     }
 

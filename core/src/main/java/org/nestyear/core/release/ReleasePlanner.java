@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.nestyear.core.bloom.PastBloom;
+import org.nestyear.core.forage.FlowerLine;
 import org.nestyear.core.season.Goal;
 import org.nestyear.core.season.SeasonInputs;
 import org.nestyear.core.source.ParameterReader;
@@ -41,6 +42,7 @@ public final class ReleasePlanner {
     private final List<Outcomes> draws;
     private final @Nullable WholeBeeOdds odds;
     private final OutlookBuilder outlook;
+    private final FlowerLine line;
     private final boolean fewYears;
 
     /**
@@ -70,6 +72,7 @@ public final class ReleasePlanner {
                 (int) parameters.value("cold_spell_days"), (int) parameters.value("cold_spell_within_days"));
         LocalDate best = setup.candidates().date(WindowFinder.best(outcomes.scores(inputs.goal())));
         members.forEach(member -> outlook.add(member, best));
+        line = LineBuilder.of(members, setup.bloom(settings), inputs.plants().size());
         odds = WholeBees.isSmall(setup.stock().batch(), parameters) ? WholeBees.odds(members, best) : null;
         draws = draws(best, inOrder);
     }
@@ -122,6 +125,11 @@ public final class ReleasePlanner {
         return setup.pastBlooms().list();
     }
 
+    /** What the bees want each day after a release on the best date, and how far each plant is in bloom. */
+    public FlowerLine line() {
+        return line;
+    }
+
     /** True when the years are too few for paired differences alone. */
     public boolean fewYears() {
         return fewYears;
@@ -155,6 +163,7 @@ public final class ReleasePlanner {
                 chosen.reason(),
                 chosen.gain(),
                 chosen.gainInBadYears(),
+                split.dial(best, odds),
                 split.bestPair(),
                 agreement(goal, window),
                 ruleOfThumb(scores),

@@ -18,6 +18,9 @@ final class SplitPlanner {
     /** The worst season in ten; numerical. */
     private static final double TENTH = 0.1;
 
+    /** Shares held back that the dial shows; numerical. */
+    private static final double[] DIAL = {0, 0.1, 0.2, 0.3, 0.4, 0.5};
+
     private final List<MemberModel> members;
     private final Candidates candidates;
     private final Outcomes outcomes;
@@ -112,6 +115,51 @@ final class SplitPlanner {
         return -two.gain() <= parameters.value("insurance_cost_most")
                 ? two
                 : new Split(List.of(portion(best, 1)), "insurance-too-dear", two.gain(), two.gainInBadYears());
+    }
+
+    /**
+     * What comes of holding back each share of a grid, on the best date and the customary days later; empty where bees
+     * choose their own day or the second lot would come too late.
+     *
+     * @param odds the odds of a small stock put out in one lot, or null for a larger one
+     */
+    List<HoldBack> dial(int best, @Nullable WholeBeeOdds odds) {
+        int later =
+                candidates.nearest(candidates.date(best).plusDays(Math.round(parameters.value("second_release_days"))));
+        if (choosesItself() || later <= best) {
+            return List.of();
+        }
+        double worstAlone = Quantiles.of(column(best), TENTH);
+        double struck = parameters.value("lot_lost_chance");
+        double leftOfAll = Outcomes.mean(rows, later);
+        List<HoldBack> dial = new ArrayList<>();
+        for (double share : DIAL) {
+            boolean two = share > 0;
+            @Nullable Split split = two ? split(best, later, 1 - share, "", worstAlone) : null;
+            double none = odds == null ? noneSettles() : two ? smallNone(best, later, 1 - share) : odds.noneSettles();
+            double both = two ? struck * struck : struck;
+            dial.add(new HoldBack(
+                    share,
+                    candidates.date(two ? later : best),
+                    split == null ? 0 : -split.gain(),
+                    split == null ? 0 : split.gainInBadYears(),
+                    both + (1 - both) * none,
+                    share * leftOfAll));
+        }
+        return dial;
+    }
+
+    /** Chance that no female settles after the last release run, by Poisson's law. */
+    private double noneSettles() {
+        return members.stream()
+                .mapToDouble(member -> Math.exp(-member.settled(0)))
+                .average()
+                .orElse(1);
+    }
+
+    private double smallNone(int first, int second, double share) {
+        return WholeBees.odds(members, candidates.date(first), candidates.date(second), share)
+                .noneSettles();
     }
 
     private double[] column(int candidate) {

@@ -32,6 +32,15 @@ final class WholeBees {
 
     /** The odds of one release on a date. */
     static WholeBeeOdds odds(List<MemberModel> members, LocalDate date) {
+        return odds(members, date, date, 1);
+    }
+
+    /**
+     * The odds of two releases.
+     *
+     * @param share share put out on the first date, 0 to 1; the rest on the second
+     */
+    static WholeBeeOdds odds(List<MemberModel> members, LocalDate date, LocalDate second, double share) {
         Draws draws = new Draws(SEED);
         int seasons = members.stream().mapToInt(MemberModel::courses).sum();
         int each = Math.max(1, RUNS / seasons);
@@ -39,7 +48,12 @@ final class WholeBees {
         double noneSettles = 0;
         double noDaughter = 0;
         for (MemberModel member : members) {
-            member.release(member.weather().index(date));
+            int first = member.weather().index(date);
+            if (share < 1) {
+                member.release(first, member.weather().index(second), share);
+            } else {
+                member.release(first);
+            }
             for (int k = 0; k < member.courses(); k++) {
                 WholeBeeRun run = member.wholeBees(k);
                 for (int r = 0; r < each; r++) {

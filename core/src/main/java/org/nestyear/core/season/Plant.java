@@ -11,10 +11,17 @@ import java.util.List;
  * @param target whether the keeper wants bees in its bloom
  * @param bloom when it blooms
  * @param pastBloom days of full bloom in past years as the keeper wrote them down, one a year
+ * @param stand what and where it is, for the count of its flowers
  */
-public record Plant(String name, double coverM2, boolean target, BloomDates bloom, List<LocalDate> pastBloom) {
+public record Plant(
+        String name, double coverM2, boolean target, BloomDates bloom, List<LocalDate> pastBloom, PlantStand stand) {
     public Plant {
         pastBloom = List.copyOf(pastBloom);
+    }
+
+    /** A plant of which no more is told. */
+    public Plant(String name, double coverM2, boolean target, BloomDates bloom, List<LocalDate> pastBloom) {
+        this(name, coverM2, target, bloom, pastBloom, PlantStand.UNTOLD);
     }
 
     /** A plant without dates of past years. */

@@ -16,8 +16,8 @@ public final class NoTrialFinding implements FindingRule {
                 "no-trial",
                 Level.NOTE,
                 Phrase.of(
-                        "The curve is derived from a model and has not been tested in a release trial; food counts as bloom"
-                                + " only, and how many flowers each bee finds is not reckoned yet."),
+                        "The curve is derived from a model and has not been tested in a release trial; food counts in it as"
+                                + " bloom only, not as flowers for each bee."),
                 null,
                 null,
                 Phrase.of("Trust your eyes first: bees, bloom and a mild week."),

@@ -94,6 +94,10 @@ public final class PutOutJob implements JobRule {
                     plan.fixedDate().date(),
                     Loss.of(plan.fixedDate().cost())));
         }
+        if (!plan.holdBack().isEmpty()) {
+            read.row("lot_lost_chance");
+            why.addAll(HoldBackWords.of(plan.holdBack()));
+        }
         why.add(Phrase.of(
                 "Expected: {} surviving daughters ({} to {}) and {} sons.",
                 Quantity.count(Math.rint(s.outlook().daughters())),

@@ -43,6 +43,8 @@ public final class ToldBloomFinding implements FindingRule {
     }
 
     private static boolean isAhead(Plant plant, Situation s) {
-        return plant.bloom() instanceof BloomDates.Dated dated && dated.first().isAfter(s.today());
+        return plant.bloom() instanceof BloomDates.Dated dated
+                && !plant.stand().fromWord()
+                && dated.first().isAfter(s.today());
     }
 }
