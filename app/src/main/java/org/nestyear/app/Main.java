@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.ZoneId;
 import org.nestyear.app.cli.CommandFace;
+import org.nestyear.app.cli.CommandSums;
 import org.nestyear.app.web.WebServer;
 
 /** Starts the command line. */
@@ -18,13 +19,14 @@ public final class Main {
     public static void main(String[] arguments) {
         PrintStream out = stream(FileDescriptor.out);
         PrintStream err = stream(FileDescriptor.err);
+        Clock clock = Clock.system(ZoneId.systemDefault());
         int exit = CommandFace.run(
                 arguments,
                 out,
                 err,
-                Clock.system(ZoneId.systemDefault()),
+                clock,
                 // A lambda and no method reference, which would load the server's libraries for every command.
-                (words, answers, messages) -> WebServer.start(words, answers, messages));
+                (words, answers, messages) -> WebServer.start(words, new CommandSums(clock), answers, messages));
         out.flush();
         err.flush();
         System.exit(exit);

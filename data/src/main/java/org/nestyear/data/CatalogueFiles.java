@@ -25,6 +25,28 @@ import org.nestyear.core.species.Species;
 /** Reads the catalogue tables that ship with the program. */
 public final class CatalogueFiles {
     private static final String FOLDER = "/catalogue/";
+    private static final List<String> WORD_TABLES = List.of("plants", "regions", "bloom_words");
+    private static final List<String> SPECIES_FILES = List.of("species.csv", "leafcutters.csv");
+    /** All tables of numbers; a test compares the list with the folder. */
+    private static final List<String> TABLES = List.of(
+            "mason_bees",
+            "osmia_lignaria",
+            "osmia_cornifrons",
+            "osmia_bicornis",
+            "osmia_cornuta",
+            "megachile_rotundata",
+            "bloom_models",
+            "spring_index",
+            "leafcutter_nesting",
+            "flowers",
+            "counting",
+            "hygiene",
+            "mud",
+            "outlook",
+            "reach",
+            "sexing",
+            "siting",
+            "stocking");
 
     private CatalogueFiles() {}
 
@@ -69,6 +91,55 @@ public final class CatalogueFiles {
                     table(row.getField("table"), sources, tables, everything)));
         }
         return new Catalogue(species, digest(everything));
+    }
+
+    /**
+     * Every table of numbers there is, the bees first.
+     *
+     * @throws IllegalStateException if a table is broken, which is a defect of the program
+     */
+    public static List<ParameterTable> all() {
+        StringBuilder read = new StringBuilder();
+        Map<String, Source> sources = sources(read);
+        Map<String, ParameterTable> tables = new LinkedHashMap<>();
+        return TABLES.stream().map(name -> table(name, sources, tables, read)).toList();
+    }
+
+    /**
+     * The tables of words: plants, regions, and when the bloom words mean in each; sources are given in full.
+     *
+     * @throws IllegalStateException if a table is broken, which is a defect of the program
+     */
+    public static List<WordTable> wordTables() {
+        Map<String, Source> sources = sources(new StringBuilder());
+        List<WordTable> tables = new ArrayList<>();
+        for (String name : WORD_TABLES) {
+            List<NamedCsvRecord> records = rows(name + ".csv", new StringBuilder());
+            List<String> head = records.get(0).getHeader();
+            List<List<String>> rows = new ArrayList<>();
+            for (NamedCsvRecord row : records) {
+                rows.add(head.stream()
+                        .map(column -> {
+                            String cell = row.getField(column);
+                            Source source = column.endsWith("source") ? sources.get(cell) : null;
+                            return source == null ? cell : source.citation();
+                        })
+                        .toList());
+            }
+            tables.add(new WordTable(name, head, rows));
+        }
+        return tables;
+    }
+
+    /** The bees with a table of their own: Latin and common name by name of the table. */
+    public static Map<String, String> speciesTables() {
+        Map<String, String> names = new LinkedHashMap<>();
+        for (String file : SPECIES_FILES) {
+            for (NamedCsvRecord row : rows(file, new StringBuilder())) {
+                names.put(row.getField("table"), row.getField("latin_name") + ", " + row.getField("common_name"));
+            }
+        }
+        return names;
     }
 
     /**

@@ -2,9 +2,14 @@ package org.nestyear.data;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.nestyear.core.forage.BloomWord;
 import org.nestyear.core.forage.Flora;
@@ -177,6 +182,25 @@ class CatalogueFilesTest {
                     assertThat(catalogue.find(row.borrowedFrom())).as(row.id()).isPresent();
                 }
             }
+        }
+    }
+
+    /** A new table is on the page of sources from its first day. */
+    @Test
+    void everyTableOfTheFolderIsListed() throws IOException {
+        List<String> others = List.of("sources", "species", "leafcutters");
+        List<String> listed = new ArrayList<>();
+        CatalogueFiles.all().forEach(table -> listed.add(table.name()));
+        CatalogueFiles.wordTables().forEach(table -> listed.add(table.name()));
+        try (Stream<Path> files = Files.list(Path.of("src/main/resources/catalogue"))) {
+            List<String> inFolder = files.map(
+                            file -> file.getFileName().toString().replace(".csv", ""))
+                    .filter(name -> !others.contains(name))
+                    .toList();
+            assertThat(listed).containsExactlyInAnyOrderElementsOf(inFolder);
+            assertThat(inFolder)
+                    .hasSizeGreaterThan(12)
+                    .containsAll(CatalogueFiles.speciesTables().keySet());
         }
     }
 }

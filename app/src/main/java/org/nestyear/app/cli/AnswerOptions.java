@@ -2,7 +2,9 @@ package org.nestyear.app.cli;
 
 import java.util.Objects;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
+import org.nestyear.app.cli.Surroundings.Ear;
 import org.nestyear.app.service.UnitSystem;
 import picocli.CommandLine.Option;
 
@@ -22,11 +24,34 @@ final class AnswerOptions {
 
     /** Prints the answer in the form asked for, each line of the text set as a paragraph. */
     void print(Surroundings surroundings, Supplier<String> asJson, Supplier<String> asText) {
-        printPage(surroundings, asJson, () -> Page.set(asText.get()));
+        give(surroundings, asJson, asText, Page::set);
     }
 
     /** Prints the answer in the form asked for, the text as it is. */
     void printPage(Surroundings surroundings, Supplier<String> asJson, Supplier<String> asPage) {
-        surroundings.out().print(json ? asJson.get() : asPage.get());
+        give(surroundings, asJson, asPage, page -> page);
+    }
+
+    /** Prints the answer in the form asked for, the text as the page has laid it out. */
+    void printLaid(Surroundings surroundings, Supplier<String> asJson, Supplier<Page> asPage) {
+        Ear ear = surroundings.ear();
+        if (ear != null) {
+            ear.hear(asPage.get().lines(), asJson.get());
+        } else {
+            printPage(surroundings, asJson, () -> asPage.get().toString());
+        }
+    }
+
+    private void give(
+            Surroundings surroundings,
+            Supplier<String> asJson,
+            Supplier<String> asText,
+            UnaryOperator<String> setting) {
+        Ear ear = surroundings.ear();
+        if (ear != null) {
+            ear.hear(asText.get().lines().toList(), asJson.get());
+        } else {
+            surroundings.out().print(json ? asJson.get() : setting.apply(asText.get()));
+        }
     }
 }

@@ -26,10 +26,25 @@ public final class CommandFace {
      * @return the exit code: 0 answered, 1 a defect, 2 bad usage or input, 3 no honest answer, 4 partly answered
      */
     public static int run(String[] arguments, PrintStream out, PrintStream err, Clock clock, Server server) {
-        Surroundings surroundings = new Surroundings(out, err, clock);
+        Surroundings surroundings = new Surroundings(out, err, clock, null);
         if (arguments.length > 0 && arguments[0].equals("serve")) {
             return server.serve(Arrays.copyOfRange(arguments, 1, arguments.length), out, err);
         }
+        CommandLine line = commands(surroundings, server);
+        line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
+        line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
+        line.setParameterExceptionHandler((problem, given) -> refuse(UsageMessages.of(problem), err));
+        line.setExecutionExceptionHandler((problem, command, parsed) -> {
+            if (problem instanceof Refusal refusal) {
+                return refuse(refusal, err);
+            }
+            return defect(problem, err);
+        });
+        return line.execute(arguments);
+    }
+
+    /** All commands, about these surroundings. */
+    static CommandLine commands(Surroundings surroundings, Server server) {
         CommandLine line = new CommandLine(new Root())
                 .addSubcommand(new PlanCommand(surroundings))
                 .addSubcommand(new DemoCommand(surroundings))
@@ -59,19 +74,10 @@ public final class CommandFace {
                 .addSubcommand(new PlugCommand(surroundings))
                 .addSubcommand(new EnemiesCommand(surroundings))
                 .addSubcommand(new ServeCommand(surroundings, server));
-        line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
-        line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
         line.setAbbreviatedOptionsAllowed(false);
         line.setUsageHelpAutoWidth(false);
-        line.setParameterExceptionHandler((problem, given) -> refuse(UsageMessages.of(problem), err));
-        line.setExecutionExceptionHandler((problem, command, parsed) -> {
-            if (problem instanceof Refusal refusal) {
-                return refuse(refusal, err);
-            }
-            return defect(problem, err);
-        });
-        return line.execute(arguments);
+        return line;
     }
 
     private static int refuse(Refusal refusal, PrintStream err) {

@@ -22,9 +22,14 @@ final class FacingCommand implements Callable<Integer> {
     private final Surroundings surroundings;
 
     @Parameters(
+            arity = "0..1",
             paramLabel = "FILE",
             description = "The season file (TOML), whose [site] has the place and the horizon.")
-    Path file = Path.of("");
+    @Nullable
+    Path file;
+
+    @Mixin
+    HouseOptions house = new HouseOptions();
 
     @Option(
             names = "--on",
@@ -36,7 +41,7 @@ final class FacingCommand implements Callable<Integer> {
     @Option(
             names = "--for",
             paramLabel = "BEES",
-            description = "mason or leafcutter (default: the bees of the first [[batch]]).")
+            description = "mason or leafcutter (default: the bees of the first [[batch]], or mason).")
     @Nullable
     String bees;
 
@@ -54,19 +59,29 @@ final class FacingCommand implements Callable<Integer> {
         this.surroundings = surroundings;
     }
 
+    private FacingQuestion.House house() {
+        if (file != null && house.isUntold()) {
+            return new FacingQuestion.OfSeason(file);
+        }
+        if (file == null) {
+            return house.told();
+        }
+        throw HouseOptions.unclear();
+    }
+
     @Override
     public Integer call() {
         List<LocalDate> dates =
                 on.stream().map(text -> Arguments.date("--on", text)).toList();
         FacingAnswer answer = FacingAnswer.of(new FacingQuestion(
-                file,
+                house(),
                 surroundings.today(),
                 dates,
                 Arguments.word("--for", bees, FacingQuestion.Bees.values(), FacingQuestion.Bees::word),
                 excess == null ? null : Arguments.number("--excess-c", excess, 0, MOST_EXCESS_C, "°C")));
         Wording words =
                 new Wording(options.unitSystem(), answer.weeks().get(0).from().getYear());
-        options.printPage(surroundings, () -> FacingPrint.json(answer), () -> FacingPrint.text(answer, words));
+        options.printLaid(surroundings, () -> FacingPrint.json(answer), () -> FacingPrint.text(answer, words));
         return ExitCode.ANSWERED;
     }
 }

@@ -59,7 +59,7 @@ final class FacingPrint {
         });
     }
 
-    static String text(FacingAnswer answer, Wording words) {
+    static Page text(FacingAnswer answer, Wording words) {
         Page page = new Page();
         page.paragraph(0, headline(answer, words));
         page.blank();
@@ -74,7 +74,7 @@ final class FacingPrint {
         setUp(page, answer, words);
         page.blank();
         known(page, answer, words);
-        return page.toString();
+        return page;
     }
 
     private static String headline(FacingAnswer answer, Wording words) {
@@ -184,10 +184,8 @@ final class FacingPrint {
         page.paragraph(
                 0,
                 "How well this is known: the sun to the minute, over "
-                        + (site.horizon().isEmpty()
-                                ? "a level horizon, for none was sighted"
-                                : "the skyline in the file")
-                        + (site.roof() == null ? ", without an overhanging roof" : " and below the roof in the file")
+                        + (site.horizon().isEmpty() ? "a level horizon, for none was sighted" : "the sighted skyline")
+                        + (site.roof() == null ? ", without an overhanging roof" : " and below the roof told")
                         + ". The heat in the tunnels is a guess: the air of " + answer.years()
                         + " years, and " + Wording.number(excess, 1) + " °C more for every 100 W/m² of a clear sky ("
                         + "no clean figure is published; hang a thermometer in an empty tunnel and set --excess-c). With the"

@@ -8,6 +8,7 @@ final class Page {
     private static final int WIDTH = 80;
 
     private final StringBuilder text = new StringBuilder();
+    private final List<String> unset = new ArrayList<>();
 
     /** A text with each of its lines set as a paragraph. */
     static String set(String text) {
@@ -20,11 +21,13 @@ final class Page {
     void heading(String heading) {
         blank();
         text.append(heading).append('\n');
+        unset.add(heading);
     }
 
     void blank() {
         if (text.length() > 0) {
             text.append('\n');
+            unset.add("");
         }
     }
 
@@ -35,6 +38,7 @@ final class Page {
 
     /** A paragraph whose further lines are indented differently from its first. */
     void hanging(int first, int further, String words) {
+        unset.add(words);
         List<String> lines = wrap(words, WIDTH - first, WIDTH - further);
         for (int i = 0; i < lines.size(); i++) {
             text.append(" ".repeat(i == 0 ? first : further))
@@ -46,6 +50,12 @@ final class Page {
     /** A line as it is. */
     void line(String line) {
         text.append(line.stripTrailing()).append('\n');
+        unset.add(line.stripTrailing());
+    }
+
+    /** The same text not yet set, a line a paragraph. */
+    List<String> lines() {
+        return List.copyOf(unset);
     }
 
     /** Rows of cells in columns as wide as their widest cell; a column whose heading begins with {@code >} is set flush right. */

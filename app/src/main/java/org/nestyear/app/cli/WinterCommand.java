@@ -83,7 +83,7 @@ final class WinterCommand implements Callable<Integer> {
                 air()));
         Wording words =
                 new Wording(options.unitSystem(), answer.to().toLocalDate().getYear());
-        options.printPage(surroundings, () -> WinterPrint.json(answer, words), () -> WinterPrint.text(answer, words));
+        options.printLaid(surroundings, () -> WinterPrint.json(answer, words), () -> WinterPrint.text(answer, words));
         return ExitCode.ANSWERED;
     }
 

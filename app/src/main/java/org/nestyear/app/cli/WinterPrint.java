@@ -44,7 +44,7 @@ final class WinterPrint {
         return tested != null && tested < mason.fatDaysLeft() ? "longest store tested" : "weight lost";
     }
 
-    static String text(WinterAnswer answer, Wording words) {
+    static Page text(WinterAnswer answer, Wording words) {
         Page page = new Page();
         WinterCheck mason = answer.mason();
         page.paragraph(0, headline(answer, words));
@@ -81,7 +81,7 @@ final class WinterPrint {
                 0,
                 BasisWords.borrowed(answer.basis(), answer.question().species().latinName()));
         page.paragraph(0, BasisWords.weakness(answer.basis()));
-        return page.toString();
+        return page;
     }
 
     private static String headline(WinterAnswer answer, Wording words) {

@@ -2,6 +2,8 @@ package org.nestyear.app.service;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,6 +22,18 @@ public final class Demo {
 
     static TextSource source() {
         return TextSource.ofResource(Demo.class, FOLDER + SEASON);
+    }
+
+    /** Its weather table, which is real. */
+    public static String weather() {
+        try (InputStream content = Demo.class.getResourceAsStream(FOLDER + WEATHER)) {
+            if (content == null) {
+                throw new IllegalStateException("the program lacks its demo file " + WEATHER);
+            }
+            return new String(content.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /**

@@ -29,7 +29,7 @@ public final class EitherBee {
     }
 
     /** All bees of either kind. */
-    static List<Species> all() {
+    public static List<Species> all() {
         List<Species> all = new ArrayList<>(PlanService.catalogue().species());
         all.addAll(CatalogueFiles.leafcutters().species());
         return all;

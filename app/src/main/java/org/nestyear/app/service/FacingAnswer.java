@@ -8,6 +8,8 @@ import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.nestyear.app.service.FacingQuestion.Bees;
+import org.nestyear.app.service.FacingQuestion.OfPlace;
+import org.nestyear.app.service.FacingQuestion.OfSeason;
 import org.nestyear.core.place.Site;
 import org.nestyear.core.season.SeasonInputs;
 import org.nestyear.core.siting.HotTunnels;
@@ -72,23 +74,17 @@ public record FacingAnswer(
      * @throws Refusal if the file is wrong, or its weather has no day in the weeks of these bees
      */
     public static FacingAnswer of(FacingQuestion question) {
-        SeasonInputs inputs;
-        try {
-            inputs = SeasonFile.read(TextSource.ofFile(question.file()), new DayOfPlan(null, question.clock()))
-                    .inputs();
-        } catch (DataFault fault) {
-            throw Refusal.of(fault);
-        }
-        Site site = inputs.site();
-        Bees bees = question.bees() == null ? beesOf(inputs) : question.bees();
+        Given given = given(question);
+        Site site = given.site();
+        Bees bees = question.bees() == null ? given.bees() : question.bees();
         ReadLog read = new ReadLog(CatalogueFiles.sums("siting").completedBy(CatalogueFiles.sums("mason_bees")));
-        List<LocalDate> middles = middles(site, inputs.today().getYear(), bees, read);
-        LocalDate last = dayOfYear(site, inputs.today().getYear(), read.value(bees.word() + "_sun_to_day"));
+        List<LocalDate> middles = middles(site, given.today().getYear(), bees, read);
+        LocalDate last = dayOfYear(site, given.today().getYear(), read.value(bees.word() + "_sun_to_day"));
         List<LocalDate> sunDays = question.dates().isEmpty()
                 ? middles.stream().filter(day -> !day.isAfter(last)).toList()
                 : question.dates();
         double warm = read.value("flight_radiation");
-        List<List<double[]>> air = air(inputs, middles);
+        List<List<double[]>> air = air(given, middles);
         Parameter excess = read.row("tunnel_excess_c");
         @Nullable Double told = question.excessC();
         HotTunnels.Limits limits = HotTunnels.Limits.of(excess, read.row("tunnel_watch_c"), read.row("tunnel_urgent_c"))
@@ -129,7 +125,30 @@ public record FacingAnswer(
         print.add(bees);
         print.add(ways);
         print.add(read.read());
-        return new FacingAnswer(site, bees, ways, now, weeks, years(inputs), read.read(), print.digits());
+        return new FacingAnswer(site, bees, ways, now, weeks, years(given), read.read(), print.digits());
+    }
+
+    /**
+     * What is known of a house before it is asked about.
+     *
+     * @param bees those of the season, mason bees where there is none
+     */
+    private record Given(Site site, WeatherRecord weather, LocalDate today, Bees bees) {}
+
+    private static Given given(FacingQuestion question) {
+        if (question.house() instanceof OfPlace place) {
+            WeatherRecord weather = StationWeather.read(place.weather()).measured();
+            return new Given(place.site(), weather, question.clock(), Bees.MASON);
+        }
+        try {
+            SeasonInputs inputs = SeasonFile.read(
+                            TextSource.ofFile(((OfSeason) question.house()).file()),
+                            new DayOfPlan(null, question.clock()))
+                    .inputs();
+            return new Given(inputs.site(), inputs.weather(), inputs.today(), beesOf(inputs));
+        } catch (DataFault fault) {
+            throw Refusal.of(fault);
+        }
     }
 
     private static Bees beesOf(SeasonInputs inputs) {
@@ -163,18 +182,18 @@ public record FacingAnswer(
                 .toList();
     }
 
-    private static List<List<double[]>> air(SeasonInputs inputs, List<LocalDate> middles) {
-        @Nullable WeatherRecord known = inputs.weather().upTo(inputs.today()).orElse(null);
+    private static List<List<double[]>> air(Given given, List<LocalDate> middles) {
+        @Nullable WeatherRecord known = given.weather().upTo(given.today()).orElse(null);
         List<List<double[]>> air = new ArrayList<>();
         for (LocalDate middle : middles) {
             List<double[]> hours =
-                    known == null ? List.of() : HotTunnels.hours(known, inputs.site(), middle, EITHER_SIDE);
+                    known == null ? List.of() : HotTunnels.hours(known, given.site(), middle, EITHER_SIDE);
             if (hours.isEmpty()) {
                 throw new Refusal(
                         Refusal.Kind.NO_ANSWER,
                         "NY-FACING-WEATHER",
                         "",
-                        "The weather before " + inputs.today() + " has no day in the week around "
+                        "The weather before " + given.today() + " has no day in the week around "
                                 + middle.getDayOfMonth() + "/" + middle.getMonthValue()
                                 + ", so how hot the tunnels get cannot be told.",
                         "Maybe a weather file of a whole past year is missing.");
@@ -184,9 +203,9 @@ public record FacingAnswer(
         return air;
     }
 
-    private static int years(SeasonInputs inputs) {
-        return (int) inputs.weather().days().stream()
-                .filter(day -> !day.date().isAfter(inputs.today()))
+    private static int years(Given given) {
+        return (int) given.weather().days().stream()
+                .filter(day -> !day.date().isAfter(given.today()))
                 .map(day -> day.date().getYear())
                 .distinct()
                 .count();

@@ -4,11 +4,12 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.nestyear.core.place.Site;
 
 /**
  * Which way should a front look?
  *
- * @param file the season file with the site and its weather
+ * @param house where the house stands
  * @param clock the day it is, for a file that names none
  * @param dates days to look at; every week of the bees' flight if none
  * @param bees the kind of bee, or null for that of the season's first batch
@@ -16,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  *     catalogue's
  */
 public record FacingQuestion(
-        Path file,
+        House house,
         LocalDate clock,
         List<LocalDate> dates,
         @Nullable Bees bees,
@@ -24,6 +25,19 @@ public record FacingQuestion(
     public FacingQuestion {
         dates = List.copyOf(dates);
     }
+
+    /** Where a house stands, and what the weather is there. */
+    public sealed interface House {}
+
+    /** The site and the weather of a season file. */
+    public record OfSeason(Path file) implements House {}
+
+    /**
+     * A place told by itself.
+     *
+     * @param weather a station's table of daily weather
+     */
+    public record OfPlace(Site site, Path weather) implements House {}
 
     /** The two kinds of bee, by how they live. */
     public enum Bees {

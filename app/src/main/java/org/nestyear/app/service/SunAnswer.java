@@ -29,7 +29,8 @@ public record SunAnswer(
         double clearSkyWm2,
         @Nullable Double facadeWm2,
         List<Parameter> basis) {
-    private static final Parameter ALBEDO = new Parameter(
+    /** The one number of this answer, which is a custom of the trade and in no table. */
+    static final Parameter ALBEDO = new Parameter(
             "ground_albedo",
             Facade.CUSTOMARY_ALBEDO,
             "1",

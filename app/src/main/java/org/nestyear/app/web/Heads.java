@@ -12,7 +12,11 @@ final class Heads {
     static PageHead of(String title, HttpServletRequest request) {
         String path = request.getRequestURI();
         List<Place> places = List.of(
-                place("Jobs now", "/", path), place("Release", "/release", path), place("Seasons", "/seasons", path));
+                place("Jobs now", "/", path),
+                place("Release", "/release", path),
+                place("Quick sums", "/sums", path),
+                place("Sources", "/sources", path),
+                place("Seasons", "/seasons", path));
         return request.getAttribute(CsrfToken.class.getName()) instanceof CsrfToken csrf
                 ? new PageHead(title, places, csrf.getParameterName(), csrf.getToken())
                 : new PageHead(title, places, "", "");

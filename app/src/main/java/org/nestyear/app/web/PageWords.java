@@ -211,16 +211,19 @@ final class PageWords {
         return parameters.stream().map(PageWords::basis).toList();
     }
 
-    private static BasisLine basis(Parameter row) {
+    /** A parameter as a table shows it. */
+    static BasisLine basis(Parameter row) {
         String unit = row.unit().equals("1") ? "" : " " + row.unit();
         String borrowed = row.isBorrowed() ? ", borrowed from " + row.borrowedFrom() : "";
         String note = row.note().isEmpty() ? "" : " " + row.note();
         return new BasisLine(
                 row.id().replace('_', ' '),
                 plain(row.value()) + unit,
-                plain(row.low()) + " to " + plain(row.high()),
+                row.low() == row.high() ? "as used" : plain(row.low()) + " to " + plain(row.high()),
                 row.basis().word() + borrowed,
-                row.source().citation() + ", " + row.locator() + "." + note);
+                row.source().citation() + ", " + row.locator() + "." + note,
+                "",
+                "");
     }
 
     // As many decimals as the number has, up to four.

@@ -16,7 +16,7 @@ import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Import;
 
 /**
- * What the server is put together from. The season desk and the launch token are handed in at the start. The parts of
+ * What the server is put together from. The season desk, the small sums and the launch token are handed in at the start. The parts of
  * Spring Boot are named one by one: looking through all it offers would take a quarter of the start.
  */
 @SpringBootConfiguration(proxyBeanMethods = false)
@@ -37,6 +37,8 @@ import org.springframework.context.annotation.Import;
     HealthController.class,
     PlanController.class,
     SeasonsController.class,
+    SumsController.class,
+    SourcesController.class,
     TroubleController.class,
     TroubleAdvice.class
 })

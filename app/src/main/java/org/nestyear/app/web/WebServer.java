@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.concurrent.CountDownLatch;
 import org.nestyear.app.service.Refusal;
 import org.nestyear.app.service.SeasonDesk;
+import org.nestyear.app.service.SmallSums;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.WebApplicationType;
 import org.springframework.context.ConfigurableApplicationContext;
@@ -25,11 +26,12 @@ public final class WebServer {
      * Serves the pages until the program is stopped.
      *
      * @param arguments the words after {@code serve}
+     * @param sums answers the small questions
      * @param out receives the address
      * @param err receives messages
      * @return 0 when stopped in good order, 2 when it could not start, told in one sentence
      */
-    public static int start(String[] arguments, PrintStream out, PrintStream err) {
+    public static int start(String[] arguments, SmallSums sums, PrintStream out, PrintStream err) {
         if (Arrays.asList(arguments).contains("--help")) {
             out.println(ServeOptions.USAGE);
             return ANSWERED;
@@ -39,7 +41,7 @@ public final class WebServer {
         try {
             options = ServeOptions.parse(arguments);
             Path home = DataFolder.make(DataFolder.of(System.getenv(), System.getProperty("user.home")));
-            running = launch(options, home, SeasonDesk.at(home, Clock.system(ZoneId.systemDefault())));
+            running = launch(options, home, SeasonDesk.at(home, Clock.system(ZoneId.systemDefault())), sums);
         } catch (IllegalArgumentException | Refusal e) {
             err.println("nestyear: " + e.getMessage());
             return BAD_USAGE;
@@ -60,7 +62,7 @@ public final class WebServer {
      * @param home folder of the records, only to be told
      * @throws IllegalArgumentException with one sentence if the port cannot be had
      */
-    static Running launch(ServeOptions options, Path home, SeasonDesk desk) {
+    static Running launch(ServeOptions options, Path home, SeasonDesk desk, SmallSums sums) {
         int port = FreePort.choose(options);
         LaunchToken token = options.token() ? LaunchToken.random() : LaunchToken.none();
         SpringApplication application = new SpringApplication(WebApplication.class);
@@ -70,6 +72,7 @@ public final class WebServer {
             GenericApplicationContext beans = (GenericApplicationContext) context;
             beans.registerBean(LaunchToken.class, () -> token);
             beans.registerBean(SeasonDesk.class, () -> desk);
+            beans.registerBean(SmallSums.class, () -> sums);
         });
         CountDownLatch stopped = new CountDownLatch(1);
         application.addListeners((ContextClosedEvent event) -> stopped.countDown());

@@ -10,12 +10,17 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.nestyear.app.JsonSchemas;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** The command {@code facing} on the demo's invented site. */
 class FacingCommandTest {
+    private static final String PLACE =
+            "facing --lat 40.78 --lon -73.97 --elevation-m 40 --zone America/New_York --faces 135 --for mason";
+
     @TempDir
     Path folder;
 
@@ -47,7 +52,7 @@ class FacingCommandTest {
         assertThat(own).isEqualTo(1);
         assertThat(Run.of("facing", season).out().replace('\n', ' '))
                 .startsWith("For mason bees this house looks best to the ")
-                .contains("as it looks now", "over the skyline in the file", "Guard: mesh of 20 mm to 25 mm");
+                .contains("as it looks now", "over the sighted skyline", "Guard: mesh of 20 mm to 25 mm");
     }
 
     /**
@@ -129,5 +134,39 @@ class FacingCommandTest {
         assertThat(wrong.exit()).isEqualTo(2);
         assertThat(wrong.err()).contains("--on is \"midsummer\"; expected a date");
         assertThat(Run.of("facing", season + "x").exit()).isEqualTo(2);
+    }
+
+    /** The demo's site told by options is the demo's site: 40.78 N, 73.97 W, 40 m, front 135°, three points of skyline. */
+    @Test
+    void aPlaceToldByItselfIsRankedAsThatOfItsSeasonFile() {
+        String weather =
+                Path.of(season).resolveSibling("tansy-lane-weather.csv").toString();
+        Run place = Run.of(
+                (PLACE + " --horizon 200:20 --horizon 60:12 --horizon 120:5 --json --weather " + weather).split(" "));
+        assertThat(place.exit()).as(place.err()).isZero();
+        JsonSchemas.assertValid("facing.schema.json", place.out());
+        JsonNode told = JsonMapper.shared().readTree(place.out());
+        JsonNode file =
+                JsonMapper.shared().readTree(Run.of("facing", season, "--json").out());
+        assertThat(told.get("facings").size()).isEqualTo(8);
+        assertThat(told.get("facings")).isEqualTo(file.get("facings"));
+        assertThat(told.get("weeks")).isEqualTo(file.get("weeks"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            facing | it is not clear where the house stands; expected either FILE, or --lat DEGREES, --lon DEGREES, --zone ZONE and --weather TABLE together.
+            facing --lat 40 --lon 8 --zone UTC | it is not clear where the house stands
+            facing a.toml --lat 40 | it is not clear where the house stands
+            facing --lat 40 --lon 8 --zone Europe/Berlim --weather w.csv | --zone is "Europe/Berlim"; expected a time zone such as America/New_York.
+            facing --lat 91 --lon 8 --zone UTC --weather w.csv | --lat is 91; expected a number from -90 to 90 degrees north.
+            facing --lat 40 --lon 8 --zone UTC --weather w.csv --horizon 60,12 | --horizon is "60,12"; expected a direction and a height
+            facing --lat 40 --lon 8 --zone UTC --weather w.csv --horizon 400:12 | --horizon is 400; expected a number from 0 to 360 degrees clockwise from north.
+            facing --lat 40 --lon 8 --zone UTC --weather w.csv --horizon 60:1 --horizon 60:2 | --horizon has two heights for 60 degrees; expected each direction once.
+            """)
+    void aPlaceToldWronglyIsNamed(String command, String sentence) {
+        Run run = Run.of(command.split(" "));
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err()).startsWith("nestyear: " + sentence).contains(" [NY-USAGE]");
     }
 }

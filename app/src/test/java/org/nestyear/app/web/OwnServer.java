@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import org.nestyear.app.cli.CommandSums;
 import org.nestyear.app.service.SeasonDesk;
 
 /** Starts the real server, with the real model, on a free port over a folder of its own. */
@@ -14,6 +15,6 @@ final class OwnServer {
 
     static WebServer.Running start(Path home) {
         ServeOptions options = ServeOptions.parse("--port", "0", "--no-browser");
-        return WebServer.launch(options, home, SeasonDesk.at(home, CLOCK));
+        return WebServer.launch(options, home, SeasonDesk.at(home, CLOCK), new CommandSums(CLOCK));
     }
 }

@@ -127,7 +127,9 @@ class PageWordsTest {
                         "0.04 1/d",
                         "0.02 to 12,000",
                         "assumed, borrowed from Osmia bicornis",
-                        "Somebody 2004, table 2. A note."));
+                        "Somebody 2004, table 2. A note.",
+                        "",
+                        ""));
     }
 
     @Test

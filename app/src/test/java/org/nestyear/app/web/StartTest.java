@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.nestyear.app.cli.CommandSums;
 
 /** What happens before the server answers: its words, its port, its folder, its token. */
 class StartTest {
@@ -103,6 +104,7 @@ class StartTest {
     private static int start(ByteArrayOutputStream out, ByteArrayOutputStream err, String... words) {
         return WebServer.start(
                 words,
+                new CommandSums(OwnServer.CLOCK),
                 new PrintStream(out, true, StandardCharsets.UTF_8),
                 new PrintStream(err, true, StandardCharsets.UTF_8));
     }
