@@ -25,7 +25,8 @@ import org.nestyear.core.species.Species;
 /** Reads the catalogue tables that ship with the program. */
 public final class CatalogueFiles {
     private static final String FOLDER = "/catalogue/";
-    private static final List<String> WORD_TABLES = List.of("plants", "regions", "bloom_words");
+    private static final List<String> WORD_TABLES =
+            List.of("plants", "regions", "bloom_words", "lodgers", "signs", "enemies");
     private static final List<String> SPECIES_FILES = List.of("species.csv", "leafcutters.csv");
     /** All tables of numbers; a test compares the list with the folder. */
     private static final List<String> TABLES = List.of(
@@ -40,7 +41,9 @@ public final class CatalogueFiles {
             "leafcutter_nesting",
             "flowers",
             "counting",
+            "guests",
             "hygiene",
+            "losses",
             "mud",
             "outlook",
             "reach",

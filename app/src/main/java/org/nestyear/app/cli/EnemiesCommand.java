@@ -42,7 +42,7 @@ final class EnemiesCommand implements Callable<Integer> {
         Bees whose = Arguments.word("--bees", bees, Bees.values(), Bees::word);
         PartOfYear part = Arguments.word("--when", when, PartOfYear.values(), PartOfYear::word);
         EnemiesAnswer answer = EnemiesAnswer.of(name, whose == null ? null : whose.word(), part);
-        options.printPage(surroundings, () -> EnemiesPrint.json(answer), () -> EnemiesPrint.text(answer));
+        options.printLaid(surroundings, () -> EnemiesPrint.json(answer), () -> EnemiesPrint.text(answer));
         return ExitCode.ANSWERED;
     }
 }

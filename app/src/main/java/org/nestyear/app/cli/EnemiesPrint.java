@@ -16,11 +16,11 @@ final class EnemiesPrint {
     private EnemiesPrint() {}
 
     /** The page. */
-    static String text(EnemiesAnswer answer) {
+    static Page text(EnemiesAnswer answer) {
         Page page = new Page();
         if (answer.named()) {
             answer.enemies().forEach(enemy -> one(page, enemy));
-            return page.toString();
+            return page;
         }
         page.paragraph(
                 0,
@@ -37,7 +37,7 @@ final class EnemiesPrint {
         for (Enemy enemy : answer.enemies()) {
             page.hanging(0, 4, enemy.id() + ": " + enemy.looks());
         }
-        return page.toString();
+        return page;
     }
 
     private static void one(Page page, Enemy enemy) {

@@ -63,7 +63,7 @@ final class LossesCommand implements Callable<Integer> {
                 Arguments.word("--cause", cause, Cause.values(), Cause::word),
                 Arguments.word("--rates", rates, KillValues.Base.values(), KillValues.Base::word)));
         Wording words = new Wording(options.unitSystem(), surroundings.today().getYear());
-        options.printPage(surroundings, () -> LossesJson.of(answer, words), () -> LossesText.of(answer, words));
+        options.printLaid(surroundings, () -> LossesJson.of(answer, words), () -> LossesText.of(answer, words));
         return ExitCode.ANSWERED;
     }
 }

@@ -25,7 +25,7 @@ final class LossesText {
     }
 
     /** The page. */
-    static String of(LossesAnswer answer, Wording words) {
+    static Page of(LossesAnswer answer, Wording words) {
         LossesText text = new LossesText(answer);
         text.headline();
         text.causes();
@@ -37,7 +37,7 @@ final class LossesText {
             FindingPrint.text(text.page, finding, words);
         }
         Grounds.lines(text.known(), methods(answer), answer.basis()).forEach(line -> text.page.hanging(0, 4, line));
-        return text.page.toString();
+        return text.page;
     }
 
     private void headline() {

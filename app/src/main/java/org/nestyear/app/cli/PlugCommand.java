@@ -65,7 +65,7 @@ final class PlugCommand implements Callable<Integer> {
         take(given, signs, CardQuestion.FRASS, frass);
         take(given, signs, CardQuestion.HOLES, holes);
         PlugAnswer answer = PlugAnswer.of(given, part);
-        options.printPage(surroundings, () -> PlugJson.of(answer), () -> PlugText.of(answer));
+        options.printLaid(surroundings, () -> PlugJson.of(answer), () -> PlugText.of(answer));
         return ExitCode.ANSWERED;
     }
 

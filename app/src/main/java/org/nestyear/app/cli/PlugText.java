@@ -23,14 +23,14 @@ final class PlugText {
     }
 
     /** The page. */
-    static String of(PlugAnswer answer) {
+    static Page of(PlugAnswer answer) {
         PlugText text = new PlugText(answer);
         if (answer.given().isEmpty()) {
             text.wholeCard();
         } else {
             text.answer();
         }
-        return text.page.toString();
+        return text.page;
     }
 
     private void answer() {

@@ -9,6 +9,7 @@ final class SumBook {
     private static final List<Group> GROUPS = List.of(
             new Group("When", "Dates, warmth and cold.", TimeSums.all()),
             new Group("Counting", "What a few tell of all.", CountingSums.all()),
+            new Group("Opening", "Who is in the tunnel, and what was lost.", OpeningSums.all()),
             new Group("Making", "Rinses, mud and room.", MakingSums.all()),
             new Group("Place", "Where the sun stands.", PlaceSums.all()),
             new Group("Years", "How a stock goes on.", YearSums.all()));

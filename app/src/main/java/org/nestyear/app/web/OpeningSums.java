@@ -1,0 +1,94 @@
+package org.nestyear.app.web;
+
+import static org.nestyear.app.web.SumFact.number;
+import static org.nestyear.app.web.SumFact.span;
+import static org.nestyear.app.web.SumField.choice;
+import static org.nestyear.app.web.SumField.table;
+import static org.nestyear.app.web.SumField.tick;
+
+import java.util.Arrays;
+import java.util.List;
+import org.nestyear.app.service.PartOfYear;
+import org.nestyear.app.service.PlugAnswer;
+import org.nestyear.app.web.SumField.Choice;
+import org.nestyear.core.advice.Unit;
+import org.nestyear.core.guest.CardQuestion;
+
+/** Calculators of opening and sorting. */
+final class OpeningSums {
+    private static final String TALLY = """
+            house,nest,cells,chalkbrood,mites,flies,wasps,pollen_balls
+            pear tree,a1,8,1,0,0,0,1
+            pear tree,a2,6,0,0,0,1,0
+            pear tree,a3,7,0,0,0,0,0
+            shed,b1,9,3,0,0,0,0
+            shed,b2,5,2,0,0,0,1
+            """;
+
+    private OpeningSums() {}
+
+    static List<Sum> all() {
+        return List.of(plug(), losses(), enemies());
+    }
+
+    private static Sum plug() {
+        return Sum.of("plug", "What is this in my tunnel?", "Who built here, and should it stay?", "plug")
+                .asks(
+                        sign(CardQuestion.PLUG, "What closes the tunnel?", "mud-rough"),
+                        sign(CardQuestion.WALL, "What are the walls between cells made of?", ""),
+                        sign(CardQuestion.CONTENTS, "What lies in the cell?", ""),
+                        sign(CardQuestion.FRASS, "What do the droppings look like?", ""),
+                        sign(CardQuestion.HOLES, "Are there holes in plug or cocoon?", ""),
+                        when());
+    }
+
+    private static SumField sign(CardQuestion question, String label, String example) {
+        return choice("--" + question.word(), label, example, () -> signs(question))
+                .optional();
+    }
+
+    private static List<Choice> signs(CardQuestion question) {
+        return PlugAnswer.signs().stream()
+                .filter(sign -> sign.question() == question)
+                .map(sign -> new Choice(sign.word(), sign.meaning()))
+                .toList();
+    }
+
+    private static SumField when() {
+        return choice("--when", "Part of the year", "", OpeningSums::seasons).optional();
+    }
+
+    private static List<Choice> seasons() {
+        return Arrays.stream(PartOfYear.values())
+                .map(part -> new Choice(part.word(), part.word()))
+                .toList();
+    }
+
+    private static List<Choice> bees() {
+        return List.of(new Choice("mason", "mason bees"), new Choice("leafcutter", "leafcutter bees"));
+    }
+
+    private static Sum losses() {
+        return Sum.of(
+                        "losses",
+                        "What opened nests lost",
+                        "How many died, of what, how sure is that, and what now?",
+                        "losses")
+                .asks(
+                        choice("--bees", "Bees", "mason", OpeningSums::bees),
+                        table("FILE", "Tally, a line a nest", TALLY)
+                                .help("A heading, then a line a nest: cells or alive, and a column for each cause."),
+                        tick("--bought", "The bees came from elsewhere this year"))
+                .shows(
+                        number("Nests", "nests", 0, ""),
+                        number("Cells", "cells", 0, ""),
+                        number("Alive", "alive", 0, ""),
+                        SumFact.of("Lost", "lost/share", Unit.SHARE, 0),
+                        span("Lost, 95 % confidence", "lost/low", "lost/high", Unit.SHARE, 0));
+    }
+
+    private static Sum enemies() {
+        return Sum.of("enemies", "Enemies of brood", "Who comes when, and how do I know it?", "enemies")
+                .asks(choice("--bees", "Bees", "mason", OpeningSums::bees).optional(), when());
+    }
+}
