@@ -35,7 +35,7 @@ final class IntervalCommand implements Callable<Integer> {
                     "Found and looked at in one nest, such as 2/7; once for each nest, instead of --found and --of.")
     List<String> nests = List.of();
 
-    @Option(names = "--level", paramLabel = "L", description = "Confidence, such as 95 (default), 90% or 0.99.")
+    @Option(names = "--level", paramLabel = "L", description = "Confidence, such as 95 (default), 90%% or 0.99.")
     String level = "95";
 
     @Option(names = "--against", paramLabel = "K/N", description = "Another tally to compare with, such as 3/40.")

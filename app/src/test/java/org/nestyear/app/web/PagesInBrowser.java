@@ -112,8 +112,9 @@ abstract class PagesInBrowser {
     final void inspect(String name, String... parts) {
         for (int width : new int[] {LAPTOP, PHONE}) {
             page.setViewportSize(width, 900);
-            page.screenshot(
-                    new Page.ScreenshotOptions().setFullPage(true).setPath(SHOTS.resolve(name + "-" + width + ".png")));
+            page.screenshot(new Page.ScreenshotOptions()
+                    .setFullPage(parts.length == 0)
+                    .setPath(SHOTS.resolve(name + "-" + width + ".png")));
             if (page.locator("figure").count() > 0) {
                 page.locator("#points")
                         .screenshot(new Locator.ScreenshotOptions()
@@ -140,7 +141,10 @@ abstract class PagesInBrowser {
         }
         page.setViewportSize(LAPTOP, 900);
         emulate("print");
-        page.screenshot(new Page.ScreenshotOptions().setFullPage(true).setPath(SHOTS.resolve(name + "-print.png")));
+        // A page inspected in parts is too long to be drawn as one picture on a busy machine.
+        page.screenshot(new Page.ScreenshotOptions()
+                .setFullPage(parts.length == 0)
+                .setPath(SHOTS.resolve(name + "-print.png")));
         emulate("");
     }
 
