@@ -4,7 +4,7 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.nestyear.app.service.EnemiesAnswer;
 import org.nestyear.app.service.PartOfYear;
-import org.nestyear.core.advice.opening.OpeningCase.Bees;
+import org.nestyear.core.species.BeeKind;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -39,7 +39,7 @@ final class EnemiesCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         options.unitSystem();
-        Bees whose = Arguments.word("--bees", bees, Bees.values(), Bees::word);
+        BeeKind whose = Arguments.word("--bees", bees, BeeKind.values(), BeeKind::word);
         PartOfYear part = Arguments.word("--when", when, PartOfYear.values(), PartOfYear::word);
         EnemiesAnswer answer = EnemiesAnswer.of(name, whose == null ? null : whose.word(), part);
         options.printLaid(surroundings, () -> EnemiesPrint.json(answer), () -> EnemiesPrint.text(answer));

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.nestyear.app.service.FacingAnswer;
 import org.nestyear.app.service.FacingQuestion;
 import org.nestyear.app.service.Wording;
+import org.nestyear.core.species.BeeKind;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -77,7 +78,7 @@ final class FacingCommand implements Callable<Integer> {
                 house(),
                 surroundings.today(),
                 dates,
-                Arguments.word("--for", bees, FacingQuestion.Bees.values(), FacingQuestion.Bees::word),
+                Arguments.word("--for", bees, BeeKind.values(), BeeKind::word),
                 excess == null ? null : Arguments.number("--excess-c", excess, 0, MOST_EXCESS_C, "°C")));
         Wording words =
                 new Wording(options.unitSystem(), answer.weeks().get(0).from().getYear());

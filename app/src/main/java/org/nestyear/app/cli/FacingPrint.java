@@ -7,13 +7,13 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.nestyear.app.service.FacingAnswer;
-import org.nestyear.app.service.FacingQuestion.Bees;
 import org.nestyear.app.service.Version;
 import org.nestyear.app.service.Wording;
 import org.nestyear.core.advice.Quantity;
 import org.nestyear.core.place.Site;
 import org.nestyear.core.siting.WayToLook;
 import org.nestyear.core.source.Parameter;
+import org.nestyear.core.species.BeeKind;
 
 /** Ways to look as text, and as JSON of the schema {@code schema/facing.schema.json}. */
 final class FacingPrint {
@@ -99,11 +99,11 @@ final class FacingPrint {
     }
 
     private static double hot(FacingAnswer answer, WayToLook way) {
-        return answer.bees() == Bees.MASON ? way.urgentDays() : way.watchDays();
+        return answer.bees() == BeeKind.MASON ? way.urgentDays() : way.watchDays();
     }
 
     private static String limit(FacingAnswer answer, Wording words) {
-        return celsius(words, value(answer, answer.bees() == Bees.MASON ? "tunnel_urgent_c" : "tunnel_watch_c"));
+        return celsius(words, value(answer, answer.bees() == BeeKind.MASON ? "tunnel_urgent_c" : "tunnel_watch_c"));
     }
 
     private static String days(double days) {

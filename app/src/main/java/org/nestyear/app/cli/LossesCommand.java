@@ -7,9 +7,9 @@ import org.jspecify.annotations.Nullable;
 import org.nestyear.app.service.LossesAnswer;
 import org.nestyear.app.service.LossesQuestion;
 import org.nestyear.app.service.Wording;
-import org.nestyear.core.advice.opening.OpeningCase.Bees;
 import org.nestyear.core.losses.Cause;
 import org.nestyear.core.losses.KillValues;
+import org.nestyear.core.species.BeeKind;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -54,7 +54,8 @@ final class LossesCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Bees whose = Objects.requireNonNullElse(Arguments.word("--bees", bees, Bees.values(), Bees::word), Bees.MASON);
+        BeeKind whose = Objects.requireNonNullElse(
+                Arguments.word("--bees", bees, BeeKind.values(), BeeKind::word), BeeKind.MASON);
         LossesAnswer answer = LossesAnswer.of(new LossesQuestion(
                 file,
                 whose,

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
-import org.nestyear.app.service.FacingQuestion.Bees;
 import org.nestyear.app.service.FacingQuestion.OfPlace;
 import org.nestyear.app.service.FacingQuestion.OfSeason;
 import org.nestyear.core.place.Site;
@@ -16,6 +15,7 @@ import org.nestyear.core.siting.HotTunnels;
 import org.nestyear.core.siting.WayToLook;
 import org.nestyear.core.source.Parameter;
 import org.nestyear.core.source.ReadLog;
+import org.nestyear.core.species.BeeKind;
 import org.nestyear.core.sun.Front;
 import org.nestyear.core.sun.FrontSun;
 import org.nestyear.core.weather.WeatherRecord;
@@ -35,7 +35,7 @@ import org.nestyear.data.TextSource;
  */
 public record FacingAnswer(
         Site site,
-        Bees bees,
+        BeeKind bees,
         List<WayToLook> ways,
         @Nullable WayToLook now,
         List<Week> weeks,
@@ -76,7 +76,7 @@ public record FacingAnswer(
     public static FacingAnswer of(FacingQuestion question) {
         Given given = given(question);
         Site site = given.site();
-        Bees bees = question.bees() == null ? given.bees() : question.bees();
+        BeeKind bees = question.bees() == null ? given.bees() : question.bees();
         ReadLog read = new ReadLog(CatalogueFiles.sums("siting").completedBy(CatalogueFiles.sums("mason_bees")));
         List<LocalDate> middles = middles(site, given.today().getYear(), bees, read);
         LocalDate last = dayOfYear(site, given.today().getYear(), read.value(bees.word() + "_sun_to_day"));
@@ -102,7 +102,7 @@ public record FacingAnswer(
         }
         ways = WayToLook.inOrder(
                 ways,
-                bees == Bees.MASON ? WayToLook::urgentDays : WayToLook::watchDays,
+                bees == BeeKind.MASON ? WayToLook::urgentDays : WayToLook::watchDays,
                 read.value(bees.word() + "_hot_day_worth"));
         @Nullable
         WayToLook now = ways.stream()
@@ -133,12 +133,12 @@ public record FacingAnswer(
      *
      * @param bees those of the season, mason bees where there is none
      */
-    private record Given(Site site, WeatherRecord weather, LocalDate today, Bees bees) {}
+    private record Given(Site site, WeatherRecord weather, LocalDate today, BeeKind bees) {}
 
     private static Given given(FacingQuestion question) {
         if (question.house() instanceof OfPlace place) {
             WeatherRecord weather = StationWeather.read(place.weather()).measured();
-            return new Given(place.site(), weather, question.clock(), Bees.MASON);
+            return new Given(place.site(), weather, question.clock(), BeeKind.MASON);
         }
         try {
             SeasonInputs inputs = SeasonFile.read(
@@ -151,10 +151,10 @@ public record FacingAnswer(
         }
     }
 
-    private static Bees beesOf(SeasonInputs inputs) {
+    private static BeeKind beesOf(SeasonInputs inputs) {
         return EitherBee.isLeafcutter(EitherBee.named(inputs.batches().get(0).species()))
-                ? Bees.LEAFCUTTER
-                : Bees.MASON;
+                ? BeeKind.LEAFCUTTER
+                : BeeKind.MASON;
     }
 
     private static TreeSet<Double> facings(Site site) {
@@ -173,10 +173,10 @@ public record FacingAnswer(
         return site.isNorthern() ? north : north.plusDays(HALF_YEAR_DAYS);
     }
 
-    private static List<LocalDate> middles(Site site, int year, Bees bees, ReadLog read) {
+    private static List<LocalDate> middles(Site site, int year, BeeKind bees, ReadLog read) {
         LocalDate from = dayOfYear(site, year, read.value(bees.word() + "_sun_from_day"));
-        LocalDate to =
-                dayOfYear(site, year, read.value(bees == Bees.MASON ? "mason_heat_to_day" : "leafcutter_sun_to_day"));
+        LocalDate to = dayOfYear(
+                site, year, read.value(bees == BeeKind.MASON ? "mason_heat_to_day" : "leafcutter_sun_to_day"));
         return from.plusDays(EITHER_SIDE)
                 .datesUntil(to.plusDays(1), Period.ofDays(WEEK_DAYS))
                 .toList();

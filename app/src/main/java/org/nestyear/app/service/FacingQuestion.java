@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.nestyear.core.place.Site;
+import org.nestyear.core.species.BeeKind;
 
 /**
  * Which way should a front look?
@@ -20,7 +21,7 @@ public record FacingQuestion(
         House house,
         LocalDate clock,
         List<LocalDate> dates,
-        @Nullable Bees bees,
+        @Nullable BeeKind bees,
         @Nullable Double excessC) {
     public FacingQuestion {
         dates = List.copyOf(dates);
@@ -38,21 +39,4 @@ public record FacingQuestion(
      * @param weather a station's table of daily weather
      */
     public record OfPlace(Site site, Path weather) implements House {}
-
-    /** The two kinds of bee, by how they live. */
-    public enum Bees {
-        MASON("mason"),
-        LEAFCUTTER("leafcutter");
-
-        private final String word;
-
-        Bees(String word) {
-            this.word = word;
-        }
-
-        /** As it is written on the command line. */
-        public String word() {
-            return word;
-        }
-    }
 }

@@ -2,9 +2,9 @@ package org.nestyear.app.service;
 
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
-import org.nestyear.core.advice.opening.OpeningCase.Bees;
 import org.nestyear.core.losses.Cause;
 import org.nestyear.core.losses.KillValues;
+import org.nestyear.core.species.BeeKind;
 
 /**
  * What was lost, and why.
@@ -18,7 +18,7 @@ import org.nestyear.core.losses.KillValues;
  */
 public record LossesQuestion(
         Path file,
-        Bees bees,
+        BeeKind bees,
         boolean bought,
         double level,
         @Nullable Cause cause,

@@ -13,6 +13,7 @@ import org.nestyear.core.advice.Job;
 import org.nestyear.core.advice.opening.OpeningCase;
 import org.nestyear.core.plan.Plan;
 import org.nestyear.core.plan.Rules;
+import org.nestyear.core.species.BeeKind;
 
 /** No rule sleeps, no job comes without number, reason and basis, and no hazard without its caution. */
 @Tag("regression")
@@ -208,7 +209,7 @@ class EveryRuleTest {
             for (Finding finding : opened.findings()) {
                 String action = Printed.phrase(finding.action()).toLowerCase(Locale.ROOT);
                 looked++;
-                if (opened.bees() == OpeningCase.Bees.LEAFCUTTER) {
+                if (opened.bees() == BeeKind.LEAFCUTTER) {
                     assertThat(action).as(finding.id()).doesNotContain("item cocoon", "cool water", "rinse residue");
                 }
                 assertThat(action).as(finding.id()).doesNotContain("cut a", "open more", "discard males");

@@ -5,11 +5,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.nestyear.core.advice.opening.OpeningCase;
-import org.nestyear.core.advice.opening.OpeningCase.Bees;
 import org.nestyear.core.losses.Cause;
 import org.nestyear.core.losses.LossTable;
 import org.nestyear.core.losses.OpenedNest;
 import org.nestyear.core.source.ParameterTable;
+import org.nestyear.core.species.BeeKind;
 import org.nestyear.data.CatalogueFiles;
 
 /** Opened nests, invented, among which every rule has its case. */
@@ -27,7 +27,7 @@ final class Openings {
     /** Of both kinds of bees: sound and few, sound and many, each cause alone in a few and in most cells, all at once. */
     static List<OpeningCase> all() {
         List<OpeningCase> cases = new ArrayList<>();
-        for (Bees bees : Bees.values()) {
+        for (BeeKind bees : BeeKind.values()) {
             cases.add(of(bees, 6, Map.of(), false));
             cases.add(of(bees, 60, Map.of(), true));
             Map<Cause, Integer> everything = new EnumMap<>(Cause.class);
@@ -42,7 +42,7 @@ final class Openings {
     }
 
     /** Nests of fourteen cells that all lost the same; every third nest one cell more where there is room. */
-    static OpeningCase of(Bees bees, int nests, Map<Cause, Integer> lost, boolean bought) {
+    static OpeningCase of(BeeKind bees, int nests, Map<Cause, Integer> lost, boolean bought) {
         List<OpenedNest> opened = new ArrayList<>();
         for (int i = 0; i < nests; i++) {
             opened.add(new OpenedNest("", "", "", null, 14 + i % 3, lost));

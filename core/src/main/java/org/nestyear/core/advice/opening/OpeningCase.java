@@ -11,6 +11,7 @@ import org.nestyear.core.losses.CellShare;
 import org.nestyear.core.losses.LossTable;
 import org.nestyear.core.source.ParameterTable;
 import org.nestyear.core.source.ReadLog;
+import org.nestyear.core.species.BeeKind;
 
 /**
  * Opened nests and what is known of the bees.
@@ -20,7 +21,7 @@ import org.nestyear.core.source.ReadLog;
  * @param losses what was lost
  * @param bought true when they came from elsewhere this year
  */
-public record OpeningCase(ParameterTable table, Bees bees, LossTable losses, boolean bought) {
+public record OpeningCase(ParameterTable table, BeeKind bees, LossTable losses, boolean bought) {
     /** Caution for all work on opened nests. */
     static final Phrase DUST = Phrase.of(
             "Work outdoors or wear a fitted dust mask, and damp the debris: mites, mould and droppings make dust.");
@@ -44,30 +45,6 @@ public record OpeningCase(ParameterTable table, Bees bees, LossTable losses, boo
             new QuarantineRule(),
             new SmallStockRule());
 
-    /** Whose nests were opened. */
-    public enum Bees {
-        MASON("mason", "mason bees"),
-        LEAFCUTTER("leafcutter", "leafcutter bees");
-
-        private final String word;
-        private final String name;
-
-        Bees(String word, String name) {
-            this.word = word;
-            this.name = name;
-        }
-
-        /** The word used on the command line and in JSON answers. */
-        public String word() {
-            return word;
-        }
-
-        /** As it reads in a sentence. */
-        public String label() {
-            return name;
-        }
-    }
-
     /** How many rules there are. */
     public static int rules() {
         return RULES.size();
@@ -87,7 +64,7 @@ public record OpeningCase(ParameterTable table, Bees bees, LossTable losses, boo
     }
 
     boolean isMason() {
-        return bees == Bees.MASON;
+        return bees == BeeKind.MASON;
     }
 
     /** Cells lost to a cause. */
