@@ -51,6 +51,7 @@ public final class CommandFace {
                 .addSubcommand(new NormalCommand(surroundings))
                 .addSubcommand(new TorchCommand(surroundings))
                 .addSubcommand(new FlowersCommand(surroundings))
+                .addSubcommand(new NestsCommand(surroundings))
                 .addSubcommand(new CheckFileCommand(surroundings))
                 .addSubcommand(new BloomCommand(surroundings))
                 .addSubcommand(new EmergeCommand(surroundings))

@@ -61,6 +61,7 @@ class UsageTest {
                         "winter",
                         "normal",
                         "torch",
+                        "nests",
                         "facing",
                         "flowers",
                         "serve",

@@ -8,7 +8,6 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.nestyear.core.source.ParameterReader;
 import org.nestyear.core.stats.Quantiles;
-import org.nestyear.core.weather.DailyWeather;
 import org.nestyear.core.weather.HourlyTemperatures;
 import org.nestyear.core.weather.WeatherRecord;
 
@@ -57,7 +56,7 @@ public record BroodOutlook(
             if (from.isBefore(known.first()) || from.plusDays(DAYS - 1L).isAfter(known.last())) {
                 continue;
             }
-            double[] hourlyC = hours(known, from, latitudeDeg);
+            double[] hourlyC = HourlyTemperatures.ofDays(known, from, DAYS, latitudeDeg);
             for (BroodClock clock : clocks) {
                 BroodClock.Ages ages = clock.run(hourlyC);
                 spun.add(ages.spunDays());
@@ -75,17 +74,6 @@ public record BroodOutlook(
                         date(lastEgg, adult, HIGH),
                         adult.stream().filter(age -> age.isInfinite()).count() / (double) adult.size(),
                         summers));
-    }
-
-    private static double[] hours(WeatherRecord known, LocalDate from, double latitudeDeg) {
-        List<DailyWeather> days = known.days().stream()
-                .filter(day -> !day.date().isBefore(from) && day.date().isBefore(from.plusDays(DAYS)))
-                .toList();
-        return HourlyTemperatures.fromDailyRange(
-                from,
-                days.stream().mapToDouble(DailyWeather::minC).toArray(),
-                days.stream().mapToDouble(DailyWeather::maxC).toArray(),
-                latitudeDeg);
     }
 
     private static @Nullable LocalDate date(LocalDate lastEgg, List<Double> ages, double share) {

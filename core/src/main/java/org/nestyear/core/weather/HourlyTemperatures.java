@@ -2,6 +2,7 @@ package org.nestyear.core.weather;
 
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.List;
 import org.nestyear.core.sun.DayLength;
 import org.nestyear.core.sun.DaySpan;
 
@@ -58,6 +59,23 @@ public final class HourlyTemperatures {
             today = tomorrow;
         }
         return hours;
+    }
+
+    /**
+     * The hours of a run of days out of a record that has them all.
+     *
+     * @param days how many days from {@code from} on
+     * @return 24 values a day in °C, as in {@link #fromDailyRange}
+     */
+    public static double[] ofDays(WeatherRecord known, LocalDate from, int days, double latitudeDeg) {
+        List<DailyWeather> run = known.days().stream()
+                .filter(day -> !day.date().isBefore(from) && day.date().isBefore(from.plusDays(days)))
+                .toList();
+        return fromDailyRange(
+                from,
+                run.stream().mapToDouble(DailyWeather::minC).toArray(),
+                run.stream().mapToDouble(DailyWeather::maxC).toArray(),
+                latitudeDeg);
     }
 
     private static void fillDay(
