@@ -1,6 +1,7 @@
 package org.nestyear.app.service;
 
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -64,6 +65,15 @@ public record PlugAnswer(
     /** Answers that can be given to the questions of the card. */
     public static List<Sign> signs() {
         return GuestTables.signs();
+    }
+
+    /** Answers that can be given to one question of the card: what each looks like, by its word. */
+    public static Map<String, String> signs(String question) {
+        Map<String, String> signs = new LinkedHashMap<>();
+        signs().stream()
+                .filter(sign -> sign.question().word().equals(question))
+                .forEach(sign -> signs.put(sign.word(), sign.meaning()));
+        return signs;
     }
 
     /** Answers the question. */

@@ -12,7 +12,6 @@ import org.nestyear.app.service.PartOfYear;
 import org.nestyear.app.service.PlugAnswer;
 import org.nestyear.app.web.SumField.Choice;
 import org.nestyear.core.advice.Unit;
-import org.nestyear.core.guest.CardQuestion;
 
 /** Calculators of opening and sorting. */
 final class OpeningSums {
@@ -34,23 +33,21 @@ final class OpeningSums {
     private static Sum plug() {
         return Sum.of("plug", "What is this in my tunnel?", "Who built here, and should it stay?", "plug")
                 .asks(
-                        sign(CardQuestion.PLUG, "What closes the tunnel?", "mud-rough"),
-                        sign(CardQuestion.WALL, "What are the walls between cells made of?", ""),
-                        sign(CardQuestion.CONTENTS, "What lies in the cell?", ""),
-                        sign(CardQuestion.FRASS, "What do the droppings look like?", ""),
-                        sign(CardQuestion.HOLES, "Are there holes in plug or cocoon?", ""),
+                        sign("plug", "What closes the tunnel?", "mud-rough"),
+                        sign("wall", "What are the walls between cells made of?", ""),
+                        sign("contents", "What lies in the cell?", ""),
+                        sign("frass", "What do the droppings look like?", ""),
+                        sign("holes", "Are there holes in plug or cocoon?", ""),
                         when());
     }
 
-    private static SumField sign(CardQuestion question, String label, String example) {
-        return choice("--" + question.word(), label, example, () -> signs(question))
-                .optional();
+    private static SumField sign(String question, String label, String example) {
+        return choice("--" + question, label, example, () -> signs(question)).optional();
     }
 
-    private static List<Choice> signs(CardQuestion question) {
-        return PlugAnswer.signs().stream()
-                .filter(sign -> sign.question() == question)
-                .map(sign -> new Choice(sign.word(), sign.meaning()))
+    private static List<Choice> signs(String question) {
+        return PlugAnswer.signs(question).entrySet().stream()
+                .map(sign -> new Choice(sign.getKey(), sign.getValue()))
                 .toList();
     }
 
