@@ -37,19 +37,7 @@ final class NestsPrint {
 
     static Page text(NestDatesAnswer answer, Wording words) {
         Page page = new Page();
-        boolean never = answer.nests().stream().anyMatch(nest -> nest.coldFrom() == null);
-        LocalDate last = answer.nests().stream()
-                .map(Nest::coldFrom)
-                .filter(Objects::nonNull)
-                .max(Comparator.naturalOrder())
-                .orElse(null);
-        page.paragraph(
-                0,
-                never || last == null
-                        ? "In some past summers the young of the latest nests were not ready by autumn: do not chill them;"
-                                + " winter them outdoors, and look in spring."
-                        : "All nests may go into the cold from " + words.date(last)
-                                + " on, once a look has proved the youngest ready.");
+        page.paragraph(0, answer.leafcutter() ? resting(answer, words) : cold(answer, words));
         page.blank();
         page.table(0, rows(answer, words));
         page.blank();
@@ -73,11 +61,38 @@ final class NestsPrint {
         return page;
     }
 
+    private static String cold(NestDatesAnswer answer, Wording words) {
+        if (answer.nests().stream().anyMatch(nest -> nest.coldFrom() == null)) {
+            return "In some past summers the young of the latest nests were not ready by autumn: do not chill them; winter"
+                    + " them outdoors, and look in spring.";
+        }
+        LocalDate last = answer.nests().stream()
+                .map(Nest::coldFrom)
+                .filter(Objects::nonNull)
+                .max(Comparator.naturalOrder())
+                .orElseThrow();
+        return "All nests may go into the cold from " + words.date(last)
+                + " on, once a look has proved the youngest ready.";
+    }
+
+    private static String resting(NestDatesAnswer answer, Wording words) {
+        LocalDate last = answer.nests().stream()
+                .map(Nest::readyLate)
+                .filter(Objects::nonNull)
+                .max(Comparator.naturalOrder())
+                .orElse(null);
+        return (last == null
+                        ? "In some past summers the young of these nests did not come to rest."
+                        : "The young of all nests should be at rest, as settled prepupae, by " + words.date(last) + ".")
+                + " Neither chill nor bag them yet: part of them may fly this same summer. Wait until no plug has been chewed"
+                + " open for weeks and the nights are cool.";
+    }
+
     private static List<List<String>> rows(NestDatesAnswer answer, Wording words) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(
                 answer.leafcutter()
-                        ? List.of("nest", "plugged", "settled prepupae", "cold not before")
+                        ? List.of("nest", "plugged", "settled prepupae")
                         : List.of("nest", "plugged", "spun by", "adult", "cold not before"));
         for (Nest nest : answer.nests()) {
             List<String> row = new ArrayList<>();
@@ -89,7 +104,9 @@ final class NestsPrint {
             LocalDate early = nest.readyEarly();
             LocalDate late = nest.readyLate();
             row.add(early != null && late != null ? words.range(early, late) : date(late, words));
-            row.add(date(nest.coldFrom(), words));
+            if (!answer.leafcutter()) {
+                row.add(date(nest.coldFrom(), words));
+            }
             rows.add(row);
         }
         return rows;

@@ -15,7 +15,6 @@ import org.nestyear.core.source.ReadLog;
 import org.nestyear.core.species.Species;
 import org.nestyear.core.weather.GapFilling;
 import org.nestyear.core.weather.WeatherRecord;
-import org.nestyear.data.CatalogueFiles;
 import org.nestyear.data.DataFault;
 import org.nestyear.data.DayOfPlan;
 import org.nestyear.data.SeasonFile;
@@ -42,7 +41,8 @@ public record NestDatesAnswer(
      * @param readyEarly day from which they may be adult (leafcutters: settled prepupae), or null if not in the days looked
      *     at
      * @param readyLate day by which they are, or null if that may not be this year
-     * @param coldFrom first day on which cold may begin, after a look has proved them ready, or null likewise
+     * @param coldFrom first day on which cold may begin, after a look has proved them ready, or null likewise and for
+     *     leafcutters, part of which may fly the same summer
      */
     public record Nest(
             String name,
@@ -71,17 +71,12 @@ public record NestDatesAnswer(
         }
         Species species = EitherBee.named(inputs.batches().get(0).species());
         boolean leafcutter = EitherBee.isLeafcutter(species);
-        ReadLog read = new ReadLog(
-                leafcutter
-                        ? species.parameters().completedBy(CatalogueFiles.sums("mason_bees"))
-                        : species.parameters());
+        ReadLog read = new ReadLog(species.parameters());
         WeatherRecord known = known(inputs);
-        long wait = Math.round(read.value("proof_wait_days"));
+        long wait = leafcutter ? 0 : Math.round(read.value("proof_wait_days"));
         List<Nest> nests = new ArrayList<>();
         plugged.forEach((name, day) -> nests.add(
-                leafcutter
-                        ? prepupae(name, day, known, inputs, read, wait)
-                        : adults(name, day, known, inputs, read, wait)));
+                leafcutter ? prepupae(name, day, known, inputs, read) : adults(name, day, known, inputs, read, wait)));
         Fingerprint print = new Fingerprint(Fingerprint.of(inputs, ""));
         print.add(plugged);
         print.add(read.read());
@@ -121,8 +116,7 @@ public record NestDatesAnswer(
                 adult == null ? null : adult.plusDays(wait));
     }
 
-    private static Nest prepupae(
-            String name, LocalDate day, WeatherRecord known, SeasonInputs inputs, ReadLog read, long wait) {
+    private static Nest prepupae(String name, LocalDate day, WeatherRecord known, SeasonInputs inputs, ReadLog read) {
         Span span = Prepupae.days(
                         day,
                         known,
@@ -131,8 +125,8 @@ public record NestDatesAnswer(
                         read.row("egg_prepupa_sum"))
                 .orElseThrow(NestDatesAnswer::noSummer);
         LocalDate late = date(day, span.lateDays());
-        return new Nest(
-                name, day, null, null, date(day, span.earlyDays()), late, late == null ? null : late.plusDays(wait));
+        // A part may fly the same summer, and until that is over nothing is chilled (practice rule): no day is told.
+        return new Nest(name, day, null, null, date(day, span.earlyDays()), late, null);
     }
 
     private static @Nullable LocalDate date(LocalDate day, double days) {

@@ -66,7 +66,8 @@ class NestsCommandTest {
         assertThat(date(nest, "ready_late")).isBetween(LocalDate.of(2015, 7, 22), LocalDate.of(2015, 8, 5));
         assertThat(Run.of("nests", file.toString(), "--plugged", "c1=2015-07-10")
                         .out())
-                .contains("settled prepupae");
+                .contains("settled prepupae", "Neither chill nor bag them yet")
+                .doesNotContain("cold not before");
     }
 
     @Test
