@@ -20,7 +20,6 @@ import org.nestyear.core.release.Sighting;
 import org.nestyear.core.release.TorchCheck;
 import org.nestyear.core.release.TorchCount;
 import org.nestyear.core.season.Batch;
-import org.nestyear.core.season.Nests;
 import org.nestyear.core.season.SeasonInputs;
 import org.nestyear.core.source.Parameter;
 import org.nestyear.core.source.ReadLog;
@@ -143,7 +142,6 @@ public final class PlanService {
             return new TorchAnswer(
                     flying.species(),
                     flying.inputs().batches().get(0).females(),
-                    flying.inputs().nests().stream().mapToInt(Nests::count).sum(),
                     count,
                     flying.read().read(),
                     flying.print().digits());

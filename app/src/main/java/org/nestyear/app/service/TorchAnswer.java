@@ -9,10 +9,8 @@ import org.nestyear.core.species.Species;
  * How many females nest, by a count in the dark.
  *
  * @param females female cocoons put out
- * @param tunnels tunnels at the site
  */
-public record TorchAnswer(
-        Species species, int females, int tunnels, TorchCount count, List<Parameter> basis, String fingerprint) {
+public record TorchAnswer(Species species, int females, TorchCount count, List<Parameter> basis, String fingerprint) {
     /** Chance under which a count is unusually low, and above its complement unusually high; numerical. */
     private static final double UNUSUAL = 0.1;
 
