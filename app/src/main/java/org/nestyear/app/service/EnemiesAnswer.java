@@ -1,8 +1,10 @@
 package org.nestyear.app.service;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.nestyear.core.guest.Enemy;
 import org.nestyear.data.GuestTables;
@@ -17,6 +19,13 @@ import org.nestyear.data.GuestTables;
 public record EnemiesAnswer(List<Enemy> enemies, boolean named, String fingerprint) {
     public EnemiesAnswer {
         enemies = List.copyOf(enemies);
+    }
+
+    /** All of them: the name in plain words by the word of the command. */
+    public static Map<String, String> names() {
+        Map<String, String> names = new LinkedHashMap<>();
+        GuestTables.enemies().forEach(enemy -> names.put(enemy.id(), enemy.name()));
+        return names;
     }
 
     /**

@@ -8,6 +8,7 @@ import static org.nestyear.app.web.SumField.tick;
 
 import java.util.Arrays;
 import java.util.List;
+import org.nestyear.app.service.EnemiesAnswer;
 import org.nestyear.app.service.PartOfYear;
 import org.nestyear.app.service.PlugAnswer;
 import org.nestyear.app.web.SumField.Choice;
@@ -85,7 +86,17 @@ final class OpeningSums {
     }
 
     private static Sum enemies() {
-        return Sum.of("enemies", "Enemies of brood", "Who comes when, and how do I know it?", "enemies")
-                .asks(choice("--bees", "Bees", "mason", OpeningSums::bees).optional(), when());
+        return Sum.of(
+                        "enemies",
+                        "Enemies of brood",
+                        "How do I know it, when does it come, and what do I do?",
+                        "enemies")
+                .asks(choice(
+                        "NAME",
+                        "Which?",
+                        "pollen-mites",
+                        () -> EnemiesAnswer.names().entrySet().stream()
+                                .map(enemy -> new Choice(enemy.getKey(), enemy.getValue()))
+                                .toList()));
     }
 }

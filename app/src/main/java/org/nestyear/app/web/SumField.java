@@ -1,6 +1,7 @@
 package org.nestyear.app.web;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Supplier;
 import org.nestyear.app.service.UnitSystem;
 
@@ -129,8 +130,16 @@ record SumField(
         return units == UnitSystem.US ? us : metric;
     }
 
+    /** Whether it is an option of the command, or else a word that stands by itself. */
+    boolean isOption() {
+        return word.startsWith("--");
+    }
+
     /** Name of the field in the form and in the address. */
     String name() {
-        return kind == Kind.TABLE ? TABLE : word.substring(2);
+        if (kind == Kind.TABLE) {
+            return TABLE;
+        }
+        return isOption() ? word.substring(2) : word.toLowerCase(Locale.ROOT);
     }
 }

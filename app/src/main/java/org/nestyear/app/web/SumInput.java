@@ -91,11 +91,11 @@ record SumInput(Sum sum, UnitSystem units, Map<String, String> typed) {
             }
             switch (field.kind()) {
                 case TICK -> words.add(field.word());
-                case TABLE -> words.add(field.word().startsWith("--") ? field.word() + "=" + table : table.toString());
+                case TABLE -> words.add(field.isOption() ? field.word() + "=" + table : table.toString());
                 case SEVERAL -> {
                     PARTED.splitAsStream(text).forEach(each -> words.add(field.word() + "=" + each));
                 }
-                default -> words.add(field.word() + "=" + withUnit(field, text));
+                default -> words.add((field.isOption() ? field.word() + "=" : "") + withUnit(field, text));
             }
         }
         if (units == UnitSystem.US) {
