@@ -93,6 +93,8 @@ abstract class PagesInBrowser {
 
     final void goTo(String name) {
         page.locator("nav a", new Page.LocatorOptions().setHasText(name)).click();
+        // A long page shows before its last rows have arrived.
+        page.waitForLoadState();
     }
 
     final void click(String button) {
