@@ -3,7 +3,6 @@ package org.nestyear.records;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -12,7 +11,6 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.util.Objects;
-import org.jspecify.annotations.Nullable;
 import org.nestyear.records.UnreadableRecordsException.Reason;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteErrorCode;
@@ -104,20 +102,17 @@ final class SqliteCopy {
         return Objects.requireNonNull(target.getParent(), "a file has a folder");
     }
 
-    private static void refuseExisting(Path target, boolean overwrite) throws FileAlreadyExistsException {
+    private static void refuseExisting(Path target, boolean overwrite) {
         if (Files.isDirectory(target) || (!overwrite && Files.exists(target))) {
-            throw new FileAlreadyExistsException(target.toString());
-        }
-    }
-
-    private static UnreadableRecordsException unwritable(Path target, @Nullable Throwable cause) {
-        if (cause instanceof FileAlreadyExistsException) {
-            return new UnreadableRecordsException(
+            throw new UnreadableRecordsException(
                     Reason.EXISTS,
                     "there is a file " + target + " already; expected a name that is free.",
                     "Maybe choose another name, or allow it with --overwrite.",
-                    cause);
+                    null);
         }
+    }
+
+    private static UnreadableRecordsException unwritable(Path target, Throwable cause) {
         return new UnreadableRecordsException(
                 Reason.UNWRITABLE,
                 "the copy " + target + " cannot be written; expected a folder that you may write and room on its disk.",

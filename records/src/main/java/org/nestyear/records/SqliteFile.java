@@ -12,6 +12,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -54,6 +55,11 @@ final class SqliteFile {
         }
         checkHeader(file, shown);
         try (Connection connection = readOnly(file)) {
+            // SQLite fills a page that is cut off with zeros, and takes a file cut off in its first page for an empty
+            // one.
+            if (!hasLog(file) && Files.size(file) % count(connection, "PRAGMA page_size") != 0) {
+                throw damaged(shown, null);
+            }
             if (hasHistory(connection)) {
                 return Optional.of(SchemaState.read(connection));
             }
@@ -61,6 +67,8 @@ final class SqliteFile {
                 throw Database.foreign(shown.toString(), null);
             }
             return Optional.empty();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         } catch (SQLException e) {
             throw refusal(shown, e);
         }
@@ -138,17 +146,44 @@ final class SqliteFile {
         SQLiteConfig config = new SQLiteConfig();
         config.setReadOnly(true);
         config.setBusyTimeout(BUSY_MILLISECONDS);
+        Connection connection = config.createConnection(Sqlite.url(file));
+        try (Statement statement = connection.createStatement()) {
+            statement.execute("SELECT count(*) FROM sqlite_master");
+            return connection;
+        } catch (SQLException e) {
+            connection.close();
+            if (e instanceof SQLiteException sqlite
+                    && sqlite.getResultCode().name().startsWith("SQLITE_READONLY")) {
+                // A program that was killed left a write half done, which SQLite takes back when it may.
+                return writing(file);
+            }
+            throw e;
+        }
+    }
+
+    private static Connection writing(Path file) throws SQLException {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setBusyTimeout(BUSY_MILLISECONDS);
         return config.createConnection(Sqlite.url(file));
     }
 
     /** Folds what the file's log still holds into the file itself, so that the file alone is all of it. */
     static void settle(Path file) throws SQLException {
-        SQLiteConfig config = new SQLiteConfig();
-        config.setBusyTimeout(BUSY_MILLISECONDS);
-        try (Connection connection = config.createConnection(Sqlite.url(file));
+        try (Connection connection = writing(file);
                 Statement statement = connection.createStatement()) {
             statement.execute("PRAGMA wal_checkpoint(TRUNCATE)");
         }
+    }
+
+    // Of a write that is not yet in the file, or was broken off and will be made good from there.
+    private static boolean hasLog(Path file) throws IOException {
+        for (String companion : List.of("-wal", "-journal")) {
+            Path log = file.resolveSibling(file.getFileName() + companion);
+            if (Files.exists(log) && Files.size(log) > 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean isEmpty(Path file) {
