@@ -106,7 +106,10 @@ final class PackageTable {
                             "files hold what goes in; reading them must not need the model's answers")
                     .jars("de.siegmar.fastcsv", "org.tomlj", "tools.jackson", "com.fasterxml.jackson.annotation")
                     .withWholeJdk(),
-            row("records", PLAN, "the only place that knows the database; it stores values, it does not compute")
+            row(
+                            "records",
+                            with(PLAN, "core.losses"),
+                            "the only place that knows the database; it stores values, it does not compute")
                     .jars("org.springframework.jdbc", "org.springframework.dao", "org.springframework.transaction")
                     .jars("org.flywaydb", "org.sqlite", "org.postgresql", "com.zaxxer.hikari", "tools.jackson")
                     .withWholeJdk(),
