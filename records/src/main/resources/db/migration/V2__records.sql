@@ -9,8 +9,8 @@ CREATE TABLE act (
   who TEXT NOT NULL,
   words TEXT NOT NULL,
   entries INTEGER NOT NULL,
-  undoes TEXT REFERENCES act (id),
-  undone_by TEXT REFERENCES act (id),
+  undoes TEXT REFERENCES act (id) DEFERRABLE INITIALLY DEFERRED,
+  undone_by TEXT REFERENCES act (id) DEFERRABLE INITIALLY DEFERRED,
   created_at TEXT NOT NULL,
   changed_at TEXT NOT NULL
 );

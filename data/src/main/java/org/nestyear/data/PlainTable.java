@@ -6,12 +6,14 @@ import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
+import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.Consumer;
 
 /**
  * A table of text cells (RFC 4180) as it stands in a file, every row as long as its header. A comma parts the cells, or a
@@ -78,6 +80,48 @@ public final class PlainTable {
             throw new UncheckedIOException(e);
         }
         return new PlainTable(source, separator, header, rows);
+    }
+
+    /**
+     * Hands over the rows of a table too long to hold, the header as the first.
+     *
+     * @param name name of the file, for messages
+     * @throws DataFault if a quotation mark is not closed, or a row has more or fewer cells than the header
+     */
+    public static void eachRow(String name, Reader text, Consumer<Row> take) {
+        int width = -1;
+        int last = 0;
+        // The reader stays open: it may be one file of many.
+        try {
+            CsvReader<CsvRecord> reader = CsvReader.builder()
+                    .commentStrategy(CommentStrategy.NONE)
+                    .allowUnclosedQuote(false)
+                    .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                    .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+                    .ofCsvRecord(text);
+            for (CsvRecord record : reader) {
+                last = (int) record.getStartingLineNumber();
+                if (width >= 0 && record.getFieldCount() != width) {
+                    throw new DataFault(
+                            FaultCode.TABLE_CELLS,
+                            new Position(name, last, 1),
+                            "the line has " + record.getFieldCount() + " cells",
+                            width + ", as the header has",
+                            "the file is cut off");
+                }
+                width = record.getFieldCount();
+                take.accept(new Row(
+                        last,
+                        record.getFields().stream().map(FormulaGuard::take).toList()));
+            }
+        } catch (CsvParseException e) {
+            throw new DataFault(
+                    FaultCode.TABLE_SYNTAX,
+                    new Position(name, last + 1, 1),
+                    "a quotation mark is opened and not closed again",
+                    "cells in pairs of quotation marks, or without any",
+                    "");
+        }
     }
 
     private static List<String> headings(SourceText source, char separator, CsvRecord record) {

@@ -17,8 +17,8 @@ public final class Database {
     /** Name of the file inside the keeper's data folder. */
     public static final String FILE_NAME = "nestyear.sqlite";
 
-    /** Version of the newest migration. */
-    static final String NEWEST = "2";
+    /** Version of the newest tables. */
+    public static final String NEWEST = "2";
 
     private static final int BUSY_MILLISECONDS = 5000;
 
