@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import javax.sql.DataSource;
 import org.nestyear.app.service.EitherBee;
 import org.nestyear.app.service.Refusal;
+import org.nestyear.app.service.Spelling;
 import org.nestyear.core.species.Species;
 import org.nestyear.records.Database;
 import org.nestyear.records.UnreadableRecordsException;
@@ -30,15 +31,17 @@ import org.nestyear.records.book.Sheets;
 
 /** Where a keeper writes down, corrects and takes back, by the names things have. Safe for many threads. */
 public final class BookDesk {
+    private static final int SHORTEST_ID = 4;
+    private static final String OWNER = "keeper";
+
+    private final DataSource source;
+    private final Clock clock;
     private final RecordBook book;
     private final String owner;
 
-    /**
-     * A desk.
-     *
-     * @param owner whose records
-     */
-    public BookDesk(RecordBook book, String owner) {
+    private BookDesk(DataSource source, Clock clock, RecordBook book, String owner) {
+        this.source = source;
+        this.clock = clock;
         this.book = book;
         this.owner = owner;
     }
@@ -60,7 +63,12 @@ public final class BookDesk {
     public static BookDesk of(DataSource source, Clock clock) {
         EntryCheck check = new EntryCheck(
                 EitherBee.all().stream().map(Species::latinName).collect(Collectors.toUnmodifiableSet()));
-        return new BookDesk(new RecordBook(source, clock, check), "keeper");
+        return new BookDesk(source, clock, new RecordBook(source, clock, check), OWNER);
+    }
+
+    /** The whole account, to carry it elsewhere and back. */
+    public AccountArchive archive() {
+        return new AccountArchive(source, clock, owner);
     }
 
     RecordBook book() {
@@ -89,7 +97,7 @@ public final class BookDesk {
             List<String> known = Sheets.list().stream().map(Sheet::name).toList();
             return Refusal.usage(
                     "\"" + name + "\" is no table of the records; expected one of " + String.join(", ", known) + ".",
-                    org.nestyear.app.service.Spelling.advice(name, known));
+                    Spelling.advice(name, known));
         });
     }
 
@@ -157,6 +165,30 @@ public final class BookDesk {
      */
     public Act undo(String who, String actId) {
         return guarded(() -> book.undo(by(who), actId));
+    }
+
+    /**
+     * The entry whose id begins so.
+     *
+     * @param start at least four characters
+     * @throws Refusal if there is none, or more than one
+     */
+    public Entry entryBy(Sheet sheet, String start) {
+        List<Entry> found = start.length() < SHORTEST_ID
+                ? List.of()
+                : find(sheet, start)
+                        .map(List::of)
+                        .orElseGet(() -> list(Search.of(sheet)).stream()
+                                .filter(entry -> entry.id().startsWith(start))
+                                .toList());
+        if (found.size() != 1) {
+            throw Refusal.usage(
+                    (found.isEmpty() ? "no entry" : "more than one entry") + " under " + sheet.title()
+                            + " has an id that begins with \"" + start
+                            + "\"; expected four characters or more of one id.",
+                    "Maybe see nestyear entries " + sheet.name() + ".");
+        }
+        return found.get(0);
     }
 
     /** What was done, newest first. */

@@ -2,6 +2,7 @@ package org.nestyear.app.book;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -76,7 +77,7 @@ final class Names {
     private Table table(String name) {
         Table table = tables.get(name);
         if (table == null) {
-            table = new Table(new java.util.LinkedHashMap<>(), new HashMap<>());
+            table = new Table(new LinkedHashMap<>(), new HashMap<>());
             tables.put(name, table);
             Sheet sheet = Sheets.get(name);
             Table filled = table;

@@ -2,6 +2,7 @@ package org.nestyear.app.book;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.nestyear.app.service.EitherBee;
@@ -76,8 +77,7 @@ final class Typed {
         return names.find(column.linkTo(), called).orElseThrow(() -> {
             List<String> known = names.known(column.linkTo());
             long same = known.stream()
-                    .filter(name ->
-                            name.toLowerCase(java.util.Locale.ROOT).endsWith(called.toLowerCase(java.util.Locale.ROOT)))
+                    .filter(name -> name.toLowerCase(Locale.ROOT).endsWith(called.toLowerCase(Locale.ROOT)))
                     .count();
             String nearest = NearestWord.find(called, known);
             return new Misunderstood(
