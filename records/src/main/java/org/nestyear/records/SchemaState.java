@@ -14,6 +14,8 @@ import org.nestyear.records.UnreadableRecordsException.Reason;
  * @param whole whether every migration that was begun was also finished
  */
 public record SchemaState(int version, boolean whole) {
+    private static final int NEWEST = Integer.parseInt(Database.NEWEST);
+
     /** Name of the table in which the migration library keeps its history. */
     public static final String HISTORY = "flyway_schema_history";
 
@@ -37,7 +39,7 @@ public record SchemaState(int version, boolean whole) {
 
     /** Whether nothing need be done. */
     boolean isNewest() {
-        return whole && version == Database.NEWEST;
+        return whole && version == NEWEST;
     }
 
     /**
@@ -45,7 +47,7 @@ public record SchemaState(int version, boolean whole) {
      * @throws UnreadableRecordsException if this version of the program cannot go on from here
      */
     void check(String where) {
-        if (version > Database.NEWEST) {
+        if (version > NEWEST) {
             throw new UnreadableRecordsException(
                     Reason.NEWER,
                     "the records in " + where + " are from a newer version of Nestyear (tables " + version
