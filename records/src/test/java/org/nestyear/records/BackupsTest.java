@@ -17,6 +17,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.nestyear.records.UnreadableRecordsException.Reason;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.datasource.DriverManagerDataSource;
 
 /** Copies of the records. */
 class BackupsTest {
@@ -107,7 +109,8 @@ class BackupsTest {
         byte[] good = Files.readAllBytes(to);
         open.close();
 
-        // The page where the table of seasons begins. (Damage to an index alone would not be in the copy, which has its own.)
+        // The page where the table of seasons begins. (Damage to an index alone would not be in the copy, which has its
+        // own.)
         int page = JdbcClient.create(new DriverManagerDataSource(Sqlite.url(to)))
                 .sql("SELECT rootpage FROM sqlite_master WHERE name = 'season'")
                 .query(Integer.class)
