@@ -106,11 +106,17 @@ final class PackageTable {
                             "files hold what goes in; reading them must not need the model's answers")
                     .jars("de.siegmar.fastcsv", "org.tomlj", "tools.jackson", "com.fasterxml.jackson.annotation")
                     .withWholeJdk(),
+            row(
+                            "data.exchange",
+                            Set.of("core.losses"),
+                            "files for other programs are written from small records; they know neither tables nor plans")
+                    .jars("de.siegmar.fastcsv", "tools.jackson")
+                    .withWholeJdk(),
             row("records", PLAN, "the only place that knows the database; it stores values, it does not compute")
                     .jars("org.springframework.jdbc", "org.springframework.dao", "org.springframework.transaction")
                     .jars("org.flywaydb", "org.sqlite", "org.postgresql", "com.zaxxer.hikari", "tools.jackson")
                     .withWholeJdk(),
-            row("app.service", with(FACED, "data", "records"), "the one use-case layer: every face asks here")
+            row("app.service", with(FACED, "data", "data.exchange", "records"), "the one use-case layer: every face asks here")
                     .jars("org.springframework.transaction", "org.springframework.dao", "org.slf4j")
                     .withWholeJdk(),
             row("app.cli", with(FACED, "app.service"), "a face: asks the service, never files or tables")
