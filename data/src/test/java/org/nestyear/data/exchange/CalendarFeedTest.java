@@ -148,11 +148,15 @@ class CalendarFeedTest {
     }
 
     private static String cleaned(String text) {
-        return text.replace("\r\n", "\n")
-                .replace('\r', '\n')
-                .replace('\u0007', ' ')
-                .replace('\u007f', ' ')
-                .replaceAll("(?<![\ud83d])\ud83d(?![\udc00-\udfff])", "?");
+        StringBuilder cleaned = new StringBuilder();
+        text.replace("\r\n", "\n").replace('\r', '\n').codePoints().forEach(sign -> {
+            switch (sign) {
+                case 0x07, 0x7f -> cleaned.append(' ');
+                case 0xd83d -> cleaned.append('?');
+                default -> cleaned.appendCodePoint(sign);
+            }
+        });
+        return cleaned.toString();
     }
 
     @Test
