@@ -5,6 +5,7 @@ import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.Map;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
@@ -16,8 +17,8 @@ public final class Database {
     /** Name of the file inside the keeper's data folder. */
     public static final String FILE_NAME = "nestyear.sqlite";
 
-    /** Version of the newest migration. */
-    static final String NEWEST = "1";
+    /** Version of the newest tables. */
+    public static final String NEWEST = "2";
 
     private static final int BUSY_MILLISECONDS = 5000;
 
@@ -61,6 +62,7 @@ public final class Database {
                 .dataSource(source)
                 .locations("classpath:db/migration")
                 .failOnMissingLocations(true)
+                .placeholders(Map.of("bytes", "BLOB"))
                 // By default records of a newer version would be taken as they are.
                 .ignoreMigrationPatterns(new String[0])
                 .load();

@@ -74,6 +74,15 @@ public final class CommandFace {
                 .addSubcommand(new LossesCommand(surroundings))
                 .addSubcommand(new PlugCommand(surroundings))
                 .addSubcommand(new EnemiesCommand(surroundings))
+                .addSubcommand(new TablesCommand(surroundings))
+                .addSubcommand(new EnterCommand(surroundings))
+                .addSubcommand(new EntriesCommand(surroundings))
+                .addSubcommand(new CorrectCommand(surroundings))
+                .addSubcommand(new TakeOutCommand(surroundings))
+                .addSubcommand(new UndoCommand(surroundings))
+                .addSubcommand(new DoneCommand(surroundings))
+                .addSubcommand(new ImportCommand(surroundings))
+                .addSubcommand(new ExportCommand(surroundings))
                 .addSubcommand(new ServeCommand(surroundings, server));
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
         line.setAbbreviatedOptionsAllowed(false);

@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.concurrent.CountDownLatch;
+import org.nestyear.app.service.DataFolder;
 import org.nestyear.app.service.Refusal;
 import org.nestyear.app.service.SeasonDesk;
 import org.nestyear.app.service.SmallSums;

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.nestyear.app.cli.CommandSums;
+import org.nestyear.app.service.DataFolder;
 
 /** What happens before the server answers: its words, its port, its folder, its token. */
 class StartTest {

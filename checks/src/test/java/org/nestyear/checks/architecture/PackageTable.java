@@ -112,21 +112,36 @@ final class PackageTable {
                             "files for other programs are written from small records; they know neither tables nor plans")
                     .jars("de.siegmar.fastcsv", "tools.jackson")
                     .withWholeJdk(),
-            row("records", PLAN, "the only place that knows the database; it stores values, it does not compute")
+            row(
+                            "records",
+                            with(PLAN, "core.losses"),
+                            "the only place that knows the database; it stores values, it does not compute")
                     .jars("org.springframework.jdbc", "org.springframework.dao", "org.springframework.transaction")
                     .jars("org.flywaydb", "org.sqlite", "org.postgresql", "com.zaxxer.hikari", "tools.jackson")
                     .withWholeJdk(),
             row("app.service", with(FACED, "data", "data.exchange", "records"), "the one use-case layer: every face asks here")
                     .jars("org.springframework.transaction", "org.springframework.dao", "org.slf4j")
                     .withWholeJdk(),
-            row("app.cli", with(FACED, "app.service"), "a face: asks the service, never files or tables")
+            row(
+                            "app.book",
+                            with(FACED, "data", "data.exchange", "records", "app.service"),
+                            "use cases of the records; plans do not know where their season was written down")
+                    .jars("org.springframework.transaction", "org.springframework.dao", "tools.jackson", "org.slf4j")
+                    .withWholeJdk(),
+            row("app.cli", with(FACED, "app.service", "app.book"), "a face: asks the service, never files or tables")
                     .jars("picocli", "tools.jackson")
                     .withWholeJdk(),
             row("app.picture", PLAN, "draws values as text; the same drawing serves page and paper"),
-            row("app.web", with(PLAN, "app.service", "app.picture"), "a face: asks the service, never files or tables")
+            row(
+                            "app.web",
+                            with(PLAN, "app.service", "app.book", "app.picture"),
+                            "a face: asks the service, never files or tables")
                     .jars("org.springframework", "jakarta.servlet", "gg.jte", "tools.jackson", "org.slf4j")
                     .withWholeJdk(),
-            row("app", with(FILES, "app.service", "app.cli", "app.web"), "starts the program and wires the faces")
+            row(
+                            "app",
+                            with(FILES, "app.service", "app.book", "app.cli", "app.web"),
+                            "starts the program and wires the faces")
                     .jars("picocli", "org.springframework")
                     .withWholeJdk());
 

@@ -91,15 +91,15 @@ record OccurrenceColumn(String space, String term, Function<Row, @Nullable Strin
     private static @Nullable String withheld(Row row) {
         List<String> withheld = new ArrayList<>();
         if (row.disclosure().blur().isBlurred()) {
-            withheld.add("exact coordinates and elevation");
+            withheld.add("exact coordinates and elevation withheld by the keeper");
         }
         if (!row.disclosure().names()) {
-            withheld.add("names of the site and its nests");
+            withheld.add("names of the site and its nests withheld by the keeper");
         }
         if (!row.disclosure().people() && row.occurrence().recordedBy() != null) {
-            withheld.add("name of the recorder");
+            withheld.add("name of the recorder withheld by the keeper");
         }
-        return withheld.isEmpty() ? null : String.join("; ", withheld) + " withheld by the keeper";
+        return withheld.isEmpty() ? null : String.join(" | ", withheld);
     }
 
     private static @Nullable String generalizations(Row row) {

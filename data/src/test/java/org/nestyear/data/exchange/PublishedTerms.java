@@ -75,7 +75,7 @@ final class PublishedTerms {
 
     /** Words a column may hold; no cell of another word passes. */
     static final Map<String, Set<String>> WORDS = Map.of(
-            // The class name of the term list, "HumanObservation".
+            // Comment of the term list: local names of classes; the one this program has use for.
             "basisOfRecord", Set.of("HumanObservation"),
             // Term list, comment to occurrenceStatus.
             "occurrenceStatus", Set.of("present", "absent"),
@@ -107,9 +107,9 @@ final class PublishedTerms {
             "lifeStage", Set.of("zygote", "embryo", "larva", "juvenile", "adult", "pupa"),
             // Examples of the term list.
             "sex", Set.of("female", "male", "hermaphrodite"),
-            // Comment of the term list: recommended words; from memory.
+            // Examples of the term list.
             "vitality", Set.of("alive", "dead", "mixedLot", "uncertain", "notAssessed"),
-            // GBIF rank vocabulary, three of its words; from memory.
+            // Examples of the term list, those of animals.
             "taxonRank", Set.of("genus", "species", "subspecies"),
             // Examples of the term list.
             "nomenclaturalCode", Set.of("ICN", "ICZN"),

@@ -1,4 +1,4 @@
-package org.nestyear.app.web;
+package org.nestyear.app.service;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -8,11 +8,11 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** The folder of the keeper's own records. */
-final class DataFolder {
+public final class DataFolder {
     private DataFolder() {}
 
     /** {@code NESTYEAR_HOME}, else {@code nestyear} in {@code XDG_DATA_HOME}, else in {@code ~/.local/share}. */
-    static Path of(Map<String, String> environment, String userHome) {
+    public static Path of(Map<String, String> environment, String userHome) {
         @Nullable String own = environment.get("NESTYEAR_HOME");
         if (own != null && !own.isBlank()) {
             return Path.of(own).toAbsolutePath();
@@ -27,7 +27,7 @@ final class DataFolder {
      *
      * @throws IllegalArgumentException with one sentence if it cannot be made
      */
-    static Path make(Path folder) {
+    public static Path make(Path folder) {
         try {
             if (!Files.isDirectory(folder)) {
                 Files.createDirectories(folder);
