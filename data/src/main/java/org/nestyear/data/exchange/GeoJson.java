@@ -16,8 +16,9 @@ import tools.jackson.core.json.JsonFactory;
  * Sites and plants as points on a map (GeoJSON, RFC 7946; media type {@code application/geo+json}, UTF-8).
  *
  * <p>A blurred site stands at the centre of its cell, without height or name. A plant stands where distance and direction
- * put it, as seen from an exactly given site; at a blurred site it stands with the site, because a second point would
- * give the first away; and where nobody told the way to it, it has no geometry.
+ * put it, as seen from an exactly given site. Without a direction, and wherever the site is blurred because a second point
+ * would give the first away, it stands with the site, uncertain by its distance. Where not even that was told it has no
+ * geometry.
  */
 public final class GeoJson {
     /** For the answer's header (RFC 7946 §12). */
@@ -65,7 +66,7 @@ public final class GeoJson {
             json.writeStringProperty("name", site.name());
         }
         number("faces_deg", site.facesDeg(), PLACES_M);
-        blur(site, place);
+        uncertainty(place.withinM(), site);
         end();
     }
 
@@ -92,18 +93,25 @@ public final class GeoJson {
         number("direction_deg", plant.directionDeg(), PLACES_M);
         blooms(plant.blooms());
         if (at != null) {
-            blur(site, place);
+            uncertainty(place.withinM() + (isPlaced(plant) ? 0 : Objects.requireNonNull(plant.distanceM())), site);
         }
         end();
     }
 
     private @Nullable Coordinates place(PlacedPlant plant, Blurred site) {
-        if (plant.distanceM() == null || plant.directionDeg() == null) {
+        if (plant.distanceM() == null) {
             return null;
         }
-        return disclosure.blur().isBlurred()
-                ? site.at()
-                : Bearing.from(plant.site().at(), plant.distanceM(), plant.directionDeg());
+        return isPlaced(plant) && plant.directionDeg() != null
+                ? Bearing.from(plant.site().at(), plant.distanceM(), plant.directionDeg())
+                : site.at();
+    }
+
+    /** True where the plant has a point of its own. */
+    private boolean isPlaced(PlacedPlant plant) {
+        return plant.distanceM() != null
+                && plant.directionDeg() != null
+                && !disclosure.blur().isBlurred();
     }
 
     private void begin(String id) {
@@ -132,12 +140,12 @@ public final class GeoJson {
     }
 
     /** How coarse the point is: the grid's side where there is one, and how far off it may be where that is known. */
-    private void blur(PlacedSite site, Blurred place) {
+    private void uncertainty(double offM, PlacedSite site) {
         Blur blur = disclosure.blur();
         if (blur.isBlurred()) {
             json.writeNumberProperty("coordinate_grid_m", blur.gridM());
         }
-        double withinM = place.withinM() + (site.withinM() == null ? 0 : site.withinM());
+        double withinM = offM + (site.withinM() == null ? 0 : site.withinM());
         if (withinM > 0) {
             number("coordinate_uncertainty_m", Math.ceil(withinM), 0);
         }
@@ -145,21 +153,20 @@ public final class GeoJson {
 
     private void blooms(List<SeenBloom> blooms) {
         json.writeArrayPropertyStart("bloom");
-        blooms.stream().sorted(Comparator.comparing(GeoJson::day)).forEach(bloom -> {
+        blooms.stream().sorted(Comparator.comparing(SeenBloom::earliest)).forEach(bloom -> {
             json.writeStartObject();
-            if (bloom.first() != null) {
-                json.writeStringProperty("first", bloom.first().toString());
-            }
-            if (bloom.last() != null) {
-                json.writeStringProperty("last", bloom.last().toString());
-            }
+            day("first", bloom.first());
+            day("full", bloom.full());
+            day("last", bloom.last());
             json.writeEndObject();
         });
         json.writeEndArray();
     }
 
-    private static LocalDate day(SeenBloom bloom) {
-        return bloom.first() != null ? bloom.first() : Objects.requireNonNull(bloom.last());
+    private void day(String name, @Nullable LocalDate day) {
+        if (day != null) {
+            json.writeStringProperty(name, day.toString());
+        }
     }
 
     private void number(String name, @Nullable Double value, int places) {

@@ -1,6 +1,7 @@
 package org.nestyear.data.exchange;
 
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,31 @@ public record JobRevision(String uid, String fingerprint, int sequence, Instant 
         if (sequence < 0) {
             throw new IllegalArgumentException("event " + uid + " cannot have changed " + sequence + " times");
         }
+    }
+
+    /** Sequences made from the clock count the minutes since this day; an int holds 4000 years of them. */
+    private static final Instant COUNTED_FROM = Instant.parse("2020-01-01T00:00:00Z");
+
+    /**
+     * Revisions for a feed that remembers nothing: every event counts as changed when anything last did. Calendars take
+     * the change as well, and read again what did not change.
+     *
+     * @param jobs all jobs of the feed
+     * @param changed when anything the jobs rest on last changed: the newest record, weather file or day of planning;
+     *     not before 2020 and never going back
+     * @return a row for each job, by UID
+     * @throws IllegalArgumentException if the instant is before 2020
+     */
+    public static Map<String, JobRevision> at(List<CalendarJob> jobs, Instant changed) {
+        if (changed.isBefore(COUNTED_FROM)) {
+            throw new IllegalArgumentException("events changed at " + changed + ", before " + COUNTED_FROM);
+        }
+        int minutes = Math.toIntExact(ChronoUnit.MINUTES.between(COUNTED_FROM, changed));
+        Map<String, JobRevision> all = new HashMap<>();
+        for (CalendarJob job : jobs) {
+            all.put(job.uid(), new JobRevision(job.uid(), JobEvent.fingerprint(job), minutes, changed));
+        }
+        return Map.copyOf(all);
     }
 
     /**

@@ -55,6 +55,15 @@ public record NestOccurrence(
         }
     }
 
+    /**
+     * An id for a part of an entry that has none of its own, like one nest of an opening: the same parts give the same id.
+     *
+     * @param parts ids and names that together stand for it once, in a fixed order
+     */
+    public static UUID idOf(String... parts) {
+        return NamedUuid.of(String.join("\n", parts));
+    }
+
     /** Whether the bees are kept. */
     public enum Stock {
         /** Put there by a keeper, or the young of bees that were. */

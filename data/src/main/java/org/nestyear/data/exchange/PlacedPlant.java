@@ -2,6 +2,9 @@ package org.nestyear.data.exchange;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -53,20 +56,32 @@ public record PlacedPlant(
      * Bloom of one year as somebody saw it.
      *
      * @param first day of the first open flowers, or null when not seen
-     * @param last day of the last, or null when not seen
+     * @param full day of full bloom, or null when not seen
+     * @param last day of the last flowers, or null when not seen
      */
     public record SeenBloom(
-            @Nullable LocalDate first, @Nullable LocalDate last) {
+            @Nullable LocalDate first,
+            @Nullable LocalDate full,
+            @Nullable LocalDate last) {
         /**
-         * @throws IllegalArgumentException if neither day was seen, or the last comes before the first
+         * @throws IllegalArgumentException if no day was seen, or they are out of order
          */
         public SeenBloom {
-            if (first == null && last == null) {
-                throw new IllegalArgumentException("a bloom needs the day it began or the day it ended");
+            List<LocalDate> seen = Stream.of(
+                            Optional.ofNullable(first), Optional.ofNullable(full), Optional.ofNullable(last))
+                    .flatMap(Optional::stream)
+                    .toList();
+            if (seen.isEmpty()) {
+                throw new IllegalArgumentException("a bloom needs at least one day on which it was seen");
             }
-            if (first != null && last != null && last.isBefore(first)) {
-                throw new IllegalArgumentException("bloom ends on " + last + ", before it begins on " + first);
+            if (!seen.equals(seen.stream().sorted().toList())) {
+                throw new IllegalArgumentException("days of bloom out of order: " + seen);
             }
+        }
+
+        /** The earliest day that was seen. */
+        public LocalDate earliest() {
+            return first != null ? first : full != null ? full : Objects.requireNonNull(last);
         }
     }
 }

@@ -212,6 +212,17 @@ class CalendarFeedTest {
     }
 
     @Test
+    void aFeedWithoutAMemoryCountsByTheClock() {
+        CalendarJob put = Samples.job("put-out", "2015-04-12", "2015-04-20");
+        Instant changed = Instant.parse("2020-01-02T00:00:30Z");
+        ICalendar calendar = biweekly(CalendarFeed.write(DETAILS, List.of(put), JobRevision.at(List.of(put), changed)));
+        assertThat(event(calendar, put.uid()).getSequence().getValue()).isEqualTo(24 * 60);
+        assertThat(event(calendar, put.uid()).getLastModified().getValue()).isEqualTo(changed);
+        assertThatThrownBy(() -> JobRevision.at(List.of(put), Samples.NOON))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
     void oneJobTwiceOrWithoutARevisionIsRefused() {
         CalendarJob put = Samples.job("put-out", "2015-04-12", "2015-04-20");
         assertThatThrownBy(() -> feed(List.of(put, put), NONE))

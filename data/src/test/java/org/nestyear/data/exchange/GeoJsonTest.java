@@ -124,7 +124,7 @@ class GeoJsonTest {
 
     @Test
     void aPlantWhoseWayNobodyToldHasNoGeometry() throws Exception {
-        List<PlacedPlant> plants = List.of(plant(Samples.LANE, null, null), plant(Samples.LANE, 120.0, null));
+        List<PlacedPlant> plants = List.of(plant(Samples.LANE, null, null), plant(Samples.LANE, null, 75.0));
         String text = GeoJson.write(List.of(), plants, ALL);
         checkRules(text);
         assertThat(features(text)).hasSize(2);
@@ -134,13 +134,37 @@ class GeoJsonTest {
             assertThat(feature.get("properties").get("site_id").asString()).isEqualTo(Samples.LANE.id());
         }
         JsonNode told = features(text).get(1).get("properties");
-        assertThat(told.get("distance_m").asDouble()).isEqualTo(120);
+        assertThat(told.get("direction_deg").asDouble()).isEqualTo(75);
         assertThat(told.get("cover_m2").asDouble()).isEqualTo(90.5);
         assertThat(told.get("target").asBoolean()).isTrue();
         assertThat(told.get("latin_name").asString()).isEqualTo("Malus domestica");
         assertThat(told.get("bloom")).hasSize(2);
-        assertThat(told.get("bloom").get(0).get("first").asString()).isEqualTo("2014-04-28");
+        assertThat(told.get("bloom").get(0).get("full").asString()).isEqualTo("2014-04-28");
         assertThat(told.get("bloom").get(1).get("last").asString()).isEqualTo("2015-05-08");
+    }
+
+    @Test
+    void aPlantSoFarOffNobodySaidWhereStandsWithItsSiteUncertainByTheDistance() throws Exception {
+        PlacedPlant plant = plant(Samples.LANE, 120.0, null);
+        String exact = GeoJson.write(List.of(Samples.LANE), List.of(plant), ALL);
+        checkRules(exact);
+        assertThat(points(exact)
+                        .get(1)
+                        .getCoordinate()
+                        .equals2D(points(exact).get(0).getCoordinate()))
+                .isTrue();
+        assertThat(uncertainty(exact, 0)).isEqualTo(25);
+        assertThat(uncertainty(exact, 1)).isEqualTo(145);
+        String blurred = GeoJson.write(List.of(Samples.LANE), List.of(plant), CAREFUL);
+        assertThat(uncertainty(blurred, 1)).isEqualTo(uncertainty(blurred, 0) + 120);
+    }
+
+    private static int uncertainty(String text, int feature) {
+        return features(text)
+                .get(feature)
+                .get("properties")
+                .get("coordinate_uncertainty_m")
+                .asInt();
     }
 
     @Test
@@ -172,6 +196,11 @@ class GeoJsonTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("distance to apple is -1.0 m, not 0 to 20000.0");
         assertThatThrownBy(() -> plant(Samples.LANE, 1.0, Double.NaN)).isInstanceOf(IllegalArgumentException.class);
+        LocalDate day = LocalDate.parse("2015-04-20");
+        assertThatThrownBy(() -> new SeenBloom(day, null, day.minusDays(1)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("days of bloom out of order: [2015-04-20, 2015-04-19]");
+        assertThatThrownBy(() -> new SeenBloom(null, null, null)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new PlacedSite("", "n", Samples.LANE.at(), null, null, null))
                 .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new PlacedSite("s", "n", Samples.LANE.at(), 0.0, null, null))
@@ -189,8 +218,11 @@ class GeoJsonTest {
                 distanceM,
                 directionDeg,
                 List.of(
-                        new SeenBloom(LocalDate.parse("2015-04-20"), LocalDate.parse("2015-05-08")),
-                        new SeenBloom(LocalDate.parse("2014-04-28"), null)));
+                        new SeenBloom(
+                                LocalDate.parse("2015-04-20"),
+                                LocalDate.parse("2015-04-28"),
+                                LocalDate.parse("2015-05-08")),
+                        new SeenBloom(null, LocalDate.parse("2014-04-28"), null)));
     }
 
     private static void checkRules(String text) throws IOException {
