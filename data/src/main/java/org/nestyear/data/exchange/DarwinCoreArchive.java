@@ -4,7 +4,7 @@ import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.StringWriter;
+import java.io.OutputStreamWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -13,6 +13,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.jspecify.annotations.Nullable;
@@ -33,6 +34,9 @@ public final class DarwinCoreArchive {
     /** The earliest moment a zip can hold; the day of writing would make equal archives differ. */
     private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
 
+    /** White space, control characters and the line ends of Unicode. */
+    private static final Pattern LINE_BREAKS = Pattern.compile("[\\s\\p{Cntrl}\\x{85}\\x{2028}\\x{2029}]+");
+
     private DarwinCoreArchive() {}
 
     /**
@@ -50,8 +54,8 @@ public final class DarwinCoreArchive {
         ZipOutputStream zip = new ZipOutputStream(to, StandardCharsets.UTF_8);
         entry(zip, "meta.xml", MetaXml.write());
         entry(zip, METADATA, EmlXml.write(rows, dataset, disclosure));
-        entry(zip, OCCURRENCES, occurrenceText(rows));
-        entry(zip, MEASUREMENTS, measurementText(rows));
+        occurrences(zip, rows);
+        measurements(zip, rows);
         zip.finish();
     }
 
@@ -75,26 +79,30 @@ public final class DarwinCoreArchive {
         return rows;
     }
 
-    private static String occurrenceText(List<Row> rows) {
-        List<List<String>> lines = new ArrayList<>();
-        lines.add(OccurrenceColumn.ALL.stream().map(OccurrenceColumn::term).toList());
+    private static void occurrences(ZipOutputStream zip, List<Row> rows) throws IOException {
+        begin(zip, OCCURRENCES);
+        CsvWriter csv = csv(zip);
+        csv.writeRecord(
+                OccurrenceColumn.ALL.stream().map(OccurrenceColumn::term).toList());
         for (Row row : rows) {
-            lines.add(OccurrenceColumn.ALL.stream()
-                    .map(column -> column.cell(row))
+            csv.writeRecord(OccurrenceColumn.ALL.stream()
+                    .map(column -> oneLine(column.cell(row)))
                     .toList());
         }
-        return csv(lines);
+        csv.flush();
+        zip.closeEntry();
     }
 
-    private static String measurementText(List<Row> rows) {
-        List<List<String>> lines = new ArrayList<>();
+    private static void measurements(ZipOutputStream zip, List<Row> rows) throws IOException {
+        begin(zip, MEASUREMENTS);
+        CsvWriter csv = csv(zip);
         List<String> header = new ArrayList<>(List.of("occurrenceID"));
         header.addAll(Measurement.TERMS);
-        lines.add(header);
+        csv.writeRecord(header);
         for (Row row : rows) {
             for (Measurement measured : Measurement.of(row.occurrence())) {
                 String id = NamedUuid.of(row.id() + "\n" + measured.type()).toString();
-                lines.add(List.of(
+                csv.writeRecord(List.of(
                         row.id(),
                         "urn:uuid:" + id,
                         measured.type(),
@@ -103,32 +111,32 @@ public final class DarwinCoreArchive {
                         measured.method()));
             }
         }
-        return csv(lines);
+        csv.flush();
+        zip.closeEntry();
     }
 
-    private static String csv(List<List<String>> lines) {
-        StringWriter text = new StringWriter();
-        try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text)) {
-            for (List<String> line : lines) {
-                csv.writeRecord(line.stream().map(DarwinCoreArchive::oneLine).toList());
-            }
-        } catch (IOException e) {
-            throw new IllegalStateException("a text in memory cannot fail", e);
-        }
-        return text.toString();
+    /** Writes through to the archive, so that a large one is never whole in memory; to be flushed, not closed. */
+    private static CsvWriter csv(ZipOutputStream zip) {
+        return CsvWriter.builder()
+                .lineDelimiter(LineDelimiter.LF)
+                .build(new OutputStreamWriter(zip, StandardCharsets.UTF_8));
     }
 
     /** Many readers of archives take a line for a record, quotes or not. */
     private static String oneLine(String cell) {
-        return cell.replaceAll("\\s+", " ").strip();
+        return LINE_BREAKS.matcher(cell).replaceAll(" ").strip();
     }
 
     private static void entry(ZipOutputStream zip, String name, String text) throws IOException {
+        begin(zip, name);
+        zip.write(text.getBytes(StandardCharsets.UTF_8));
+        zip.closeEntry();
+    }
+
+    private static void begin(ZipOutputStream zip, String name) throws IOException {
         ZipEntry entry = new ZipEntry(name);
         entry.setTimeLocal(NO_TIME);
         zip.putNextEntry(entry);
-        zip.write(text.getBytes(StandardCharsets.UTF_8));
-        zip.closeEntry();
     }
 
     /**

@@ -222,6 +222,35 @@ class DarwinCoreArchiveTest {
     }
 
     @Test
+    void namesWithLineEndsQuotesAndSignsComeBackOnOneLine() throws Exception {
+        NestOccurrence like = Samples.opening(1, Samples.tally());
+        PlacedSite site = new PlacedSite(
+                "s\u2028t", "Iğdır \"蜜蜂園\", 🐝\r\n\u0085old\twall", like.site().at(), null, null, null);
+        NestOccurrence odd = new NestOccurrence(
+                like.id(),
+                site,
+                "a\nb",
+                null,
+                like.taxon(),
+                like.from(),
+                like.to(),
+                like.stock(),
+                like.nativeHere(),
+                null,
+                like.found(),
+                null,
+                "O'Neil; \"Bee\", =1+1",
+                null);
+        ArchiveReader archive = read(List.of(odd), Disclosure.all());
+        Map<String, String> row = archive.core().get(0);
+        assertThat(row.get("locality")).isEqualTo("Iğdır \"蜜蜂園\", 🐝 old wall, house a b");
+        assertThat(row.get("locationID")).isEqualTo("s t");
+        assertThat(row.get("recordedBy")).isEqualTo("O'Neil; \"Bee\", =1+1");
+        // Term coordinateUncertaintyInMeters: empty where it is not known; zero is not a valid value.
+        assertThat(row.get("coordinateUncertaintyInMeters")).isEmpty();
+    }
+
+    @Test
     void anArchiveOfNothingStillHasItsFiles() throws Exception {
         ArchiveReader archive = read(List.of(), Disclosure.careful());
         assertThat(archive.core()).isEmpty();
