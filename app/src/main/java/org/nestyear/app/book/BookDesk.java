@@ -2,6 +2,7 @@ package org.nestyear.app.book;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -73,6 +74,10 @@ public final class BookDesk {
 
     RecordBook book() {
         return book;
+    }
+
+    ZoneId zone() {
+        return clock.getZone();
     }
 
     String owner() {
