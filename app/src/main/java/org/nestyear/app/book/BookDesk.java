@@ -25,6 +25,7 @@ import org.nestyear.records.book.ColumnKind;
 import org.nestyear.records.book.Correction;
 import org.nestyear.records.book.Entry;
 import org.nestyear.records.book.EntryCheck;
+import org.nestyear.records.book.FeedLinks;
 import org.nestyear.records.book.RecordBook;
 import org.nestyear.records.book.Search;
 import org.nestyear.records.book.Sheet;
@@ -70,6 +71,11 @@ public final class BookDesk {
     /** The whole account, to carry it elsewhere and back. */
     public AccountArchive archive() {
         return new AccountArchive(source, clock, owner);
+    }
+
+    /** The secret links to the calendar. */
+    FeedLinks feeds() {
+        return new FeedLinks(source, clock);
     }
 
     RecordBook book() {
