@@ -39,6 +39,7 @@ import org.springframework.context.annotation.Import;
     SeasonsController.class,
     SumsController.class,
     SourcesController.class,
+    ShareController.class,
     RecordsController.class,
     VisitController.class,
     EntryController.class,

@@ -62,7 +62,7 @@ public final class WebServer {
     /**
      * Starts the server and returns when it answers.
      *
-     * @param home folder of the records, only to be told
+     * @param home folder of the records
      * @throws IllegalArgumentException with one sentence if the port cannot be had
      */
     static Running launch(ServeOptions options, Path home, SeasonDesk desk, SmallSums sums, BookDesk books) {
@@ -77,6 +77,7 @@ public final class WebServer {
             beans.registerBean(SeasonDesk.class, () -> desk);
             beans.registerBean(SmallSums.class, () -> sums);
             beans.registerBean(BookDesk.class, () -> books);
+            beans.registerBean(KeptFolder.class, () -> new KeptFolder(home));
         });
         CountDownLatch stopped = new CountDownLatch(1);
         application.addListeners((ContextClosedEvent event) -> stopped.countDown());
