@@ -2,6 +2,7 @@ package org.nestyear.app.book;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,6 +25,7 @@ import org.nestyear.records.book.ColumnKind;
 import org.nestyear.records.book.Correction;
 import org.nestyear.records.book.Entry;
 import org.nestyear.records.book.EntryCheck;
+import org.nestyear.records.book.FeedLinks;
 import org.nestyear.records.book.RecordBook;
 import org.nestyear.records.book.Search;
 import org.nestyear.records.book.Sheet;
@@ -71,8 +73,17 @@ public final class BookDesk {
         return new AccountArchive(source, clock, owner);
     }
 
+    /** The secret links to the calendar. */
+    FeedLinks feeds() {
+        return new FeedLinks(source, clock);
+    }
+
     RecordBook book() {
         return book;
+    }
+
+    ZoneId zone() {
+        return clock.getZone();
     }
 
     String owner() {

@@ -66,10 +66,15 @@ public final class SheetFiles {
      * @throws Refusal the first thing that is wrong, with its line
      */
     public ImportPlan plan(Sheet sheet, TextSource file) {
+        return plan(sheet, file, desk.names());
+    }
+
+    /** The same, with names that earlier files of the same work have taught. */
+    ImportPlan plan(Sheet sheet, TextSource file, Names names) {
         try {
             PlainTable table = PlainTable.read(file);
             checkHeader(sheet, table);
-            return new Planning(sheet, table).plan();
+            return new Planning(sheet, table, names).plan();
         } catch (DataFault e) {
             throw Refusal.of(e);
         }
@@ -132,15 +137,16 @@ public final class SheetFiles {
     private final class Planning {
         private final Sheet sheet;
         private final PlainTable table;
-        private final Names names = desk.names();
+        private final Names names;
         private final Map<String, Entry> byId = new HashMap<>();
         private final Map<String, List<Entry>> bySame = new HashMap<>();
         private final Map<String, Integer> lineOfId = new HashMap<>();
         private final Map<String, Integer> lineOfKey = new HashMap<>();
 
-        Planning(Sheet sheet, PlainTable table) {
+        Planning(Sheet sheet, PlainTable table, Names names) {
             this.sheet = sheet;
             this.table = table;
+            this.names = names;
         }
 
         ImportPlan plan() {
@@ -238,7 +244,7 @@ public final class SheetFiles {
                         "an entry that is there, or an empty id for a new one",
                         "take its removal back first (undo)");
             }
-            if (id.isEmpty() == false && !sheet.key().isEmpty() && bySame.containsKey(sheet.identity(values))) {
+            if (!id.isEmpty() && !sheet.key().isEmpty() && bySame.containsKey(sheet.identity(values))) {
                 throw table.fault(
                         FaultCode.TABLE_TWICE,
                         line,

@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.nestyear.app.book.DemoAccount;
+import org.nestyear.app.book.DoneAct;
 import org.nestyear.app.service.Demo;
 import org.nestyear.app.service.PlanService;
 import picocli.CommandLine.Command;
@@ -23,6 +25,14 @@ final class DemoCommand implements Callable<Integer> {
     @Nullable
     Path folder;
 
+    @Option(
+            names = "--records",
+            description = "Write the invented account of three years into empty records, to look around in.")
+    boolean account;
+
+    @Mixin
+    RecordsOptions records = new RecordsOptions();
+
     @Mixin
     PlanOptions options = new PlanOptions();
 
@@ -36,6 +46,14 @@ final class DemoCommand implements Callable<Integer> {
             List<Path> written = Demo.write(folder);
             written.forEach(file -> surroundings.out().println(file));
             surroundings.err().println("Change the numbers to your own, then: nestyear plan " + written.get(0));
+            return ExitCode.ANSWERED;
+        }
+        if (account) {
+            DoneAct act = DemoAccount.open(records.desk(surroundings), records.who(), records.folder());
+            surroundings
+                    .out()
+                    .println("Three invented years of three gardens are in the records now: " + act.entries()
+                            + " entries. Only their weather is real. Take them out again with nestyear undo.");
             return ExitCode.ANSWERED;
         }
         options.check();

@@ -21,7 +21,10 @@ import picocli.CommandLine.Parameters;
 final class LossesCommand implements Callable<Integer> {
     private final Surroundings surroundings;
 
-    @Parameters(paramLabel = "FILE", description = "A tally: a line a nest, with cells and a column for each cause.")
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "FILE",
+            description = "A tally: a line a nest, with cells and a column for each cause.")
     Path file = Path.of("");
 
     @Option(names = "--bees", paramLabel = "BEES", description = "mason (default) or leafcutter.")
@@ -46,6 +49,20 @@ final class LossesCommand implements Callable<Integer> {
     String rates;
 
     @Mixin
+    KeptOptions kept = new KeptOptions();
+
+    @Option(names = "--species", paramLabel = "NAME", description = "With --site: Latin name, in quotes.")
+    @Nullable
+    String species;
+
+    @Option(
+            names = "--year",
+            paramLabel = "YEAR",
+            description = "With --site: year the nests were built (default: all).")
+    @Nullable
+    String year;
+
+    @Mixin
     AnswerOptions options = new AnswerOptions();
 
     LossesCommand(Surroundings surroundings) {
@@ -56,15 +73,24 @@ final class LossesCommand implements Callable<Integer> {
     public Integer call() {
         BeeKind whose = Objects.requireNonNullElse(
                 Arguments.word("--bees", bees, BeeKind.values(), BeeKind::word), BeeKind.MASON);
-        LossesAnswer answer = LossesAnswer.of(new LossesQuestion(
+        String site = kept.site(file);
+        LossesQuestion question = new LossesQuestion(
                 file,
                 whose,
                 bought,
                 Amounts.share("--level", level),
                 Arguments.word("--cause", cause, Cause.values(), Cause::word),
-                Arguments.word("--rates", rates, KillValues.Base.values(), KillValues.Base::word)));
+                Arguments.word("--rates", rates, KillValues.Base.values(), KillValues.Base::word));
+        LossesAnswer answer = site == null
+                ? LossesAnswer.of(question)
+                : kept.answers(surroundings)
+                        .losses(site, bee(whose), year == null ? 0 : Arguments.year("--year", year), question);
         Wording words = new Wording(options.unitSystem(), surroundings.today().getYear());
         options.printLaid(surroundings, () -> LossesJson.of(answer, words), () -> LossesText.of(answer, words));
         return ExitCode.ANSWERED;
+    }
+
+    private String bee(BeeKind whose) {
+        return Objects.requireNonNullElse(species, whose == BeeKind.MASON ? "Osmia lignaria" : "Megachile rotundata");
     }
 }

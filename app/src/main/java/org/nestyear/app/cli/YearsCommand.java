@@ -20,7 +20,10 @@ final class YearsCommand implements Callable<Integer> {
 
     private final Surroundings surroundings;
 
-    @Parameters(paramLabel = "FILE", description = "A table with year and females_out, and daughters where known.")
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "FILE",
+            description = "A table with year and females_out, and daughters where known.")
     Path file = Path.of("");
 
     @Option(
@@ -59,6 +62,9 @@ final class YearsCommand implements Callable<Integer> {
     String tunnelPrice;
 
     @Mixin
+    KeptOptions kept = new KeptOptions();
+
+    @Mixin
     AnswerOptions options = new AnswerOptions();
 
     YearsCommand(Surroundings surroundings) {
@@ -68,7 +74,8 @@ final class YearsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         options.unitSystem();
-        YearsAnswer answer = YearsAnswer.of(new YearsQuestion(
+        String site = kept.site(file);
+        YearsQuestion question = new YearsQuestion(
                 file,
                 new EmergeService(PlanService.catalogue()).species(species),
                 whole("--target", target, 1),
@@ -77,7 +84,10 @@ final class YearsCommand implements Callable<Integer> {
                 Amounts.whole("--give", give, 0, MOST),
                 whole("--tunnels", tunnels, 1),
                 price("--female-price", femalePrice),
-                price("--tunnel-price", tunnelPrice)));
+                price("--tunnel-price", tunnelPrice));
+        YearsAnswer answer = site == null
+                ? YearsAnswer.of(question)
+                : kept.answers(surroundings).years(site, question);
         options.print(surroundings, () -> YearsPrint.json(answer), () -> YearsPrint.text(answer));
         return ExitCode.ANSWERED;
     }

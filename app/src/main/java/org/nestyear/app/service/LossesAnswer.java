@@ -100,9 +100,18 @@ public record LossesAnswer(
      * @throws Refusal if the tally is wrong, or the cause to compare by has no column
      */
     public static LossesAnswer of(LossesQuestion question) {
+        return of(question, TextSource.ofFile(question.file()));
+    }
+
+    /**
+     * Answers the question by this tally, whatever file the question names.
+     *
+     * @throws Refusal if the tally is wrong, or the cause to compare by has no column
+     */
+    public static LossesAnswer of(LossesQuestion question, TextSource tally) {
         OpenedNests opened;
         try {
-            opened = OpenedNestsCsv.read(TextSource.ofFile(question.file()));
+            opened = OpenedNestsCsv.read(tally);
         } catch (DataFault fault) {
             throw Refusal.of(fault);
         }

@@ -85,8 +85,12 @@ public final class PlanService {
         return plan(Demo.source(), request);
     }
 
-    /** Plans the season in any text, for those who watch what is read. */
-    PlanAnswer plan(TextSource file, PlanRequest request) {
+    /**
+     * Plans the season in any text.
+     *
+     * @throws Refusal if it is wrong or no honest answer is possible
+     */
+    public PlanAnswer plan(TextSource file, PlanRequest request) {
         try {
             Season season = SeasonFile.read(file, new DayOfPlan(request.today(), request.clock()));
             Species species = species(season);
@@ -110,7 +114,12 @@ public final class PlanService {
      * @throws Refusal if the file is wrong, the days are out of order, or no honest answer is possible
      */
     public SightAnswer sighting(Path path, LocalDate clock, LocalDate on, LocalDate released, Seen seen) {
-        return afterRelease(path, clock, on, released, flying -> {
+        return sighting(TextSource.ofFile(path), clock, on, released, seen);
+    }
+
+    /** The same for the season in any text. */
+    public SightAnswer sighting(TextSource file, LocalDate clock, LocalDate on, LocalDate released, Seen seen) {
+        return afterRelease(file, clock, on, released, flying -> {
             Sighting sighting = SightCheck.of(
                     flying.inputs(), flying.known(), flying.species().parameters(), flying.read(), released, seen);
             List<Finding> causes = new SightCase(flying.inputs(), flying.species(), sighting).causes();
@@ -135,7 +144,7 @@ public final class PlanService {
      * @throws Refusal if the file is wrong, the days are out of order, or no honest answer is possible
      */
     public TorchAnswer torch(Path path, LocalDate clock, LocalDate on, LocalDate released, List<Integer> counts) {
-        return afterRelease(path, clock, on, released, flying -> {
+        return afterRelease(TextSource.ofFile(path), clock, on, released, flying -> {
             TorchCount count = TorchCheck.of(
                     flying.inputs(), flying.known(), flying.species().parameters(), flying.read(), released, counts);
             flying.print().add(counts);
@@ -152,9 +161,9 @@ public final class PlanService {
     private record Flying(SeasonInputs inputs, Species species, WeatherRecord known, ReadLog read, Fingerprint print) {}
 
     private <T> T afterRelease(
-            Path path, LocalDate clock, LocalDate on, LocalDate released, Function<Flying, T> answer) {
+            TextSource file, LocalDate clock, LocalDate on, LocalDate released, Function<Flying, T> answer) {
         try {
-            Season season = SeasonFile.read(TextSource.ofFile(path), new DayOfPlan(null, clock));
+            Season season = SeasonFile.read(file, new DayOfPlan(null, clock));
             Species species = species(season);
             SeasonInputs inputs = SightDay.of(season.inputs(), released, on);
             requireFillable(inputs, season.file());

@@ -52,7 +52,7 @@ public final class SeasonDesk {
             SeasonShelf shelf = new SeasonShelf(Database.open(folder), clock);
             return new SeasonDesk(shelf, PlanService.standard(), clock);
         } catch (UnreadableRecordsException e) {
-            throw refusal("NY-RECORDS", e.getMessage() + ".");
+            throw new Refusal(Refusal.Kind.BAD_INPUT, e.reason().code(), "", e.sentence(), e.advice());
         }
     }
 

@@ -79,9 +79,18 @@ public record YearsAnswer(
      * @throws Refusal if the table is wrong, the year lies outside what is answered, or no bee is left
      */
     public static YearsAnswer of(YearsQuestion question) {
+        return of(question, TextSource.ofFile(question.file()));
+    }
+
+    /**
+     * Answers the question by this table, whatever file the question names.
+     *
+     * @throws Refusal if the table is wrong, the year lies outside what is answered, or no bee is left
+     */
+    public static YearsAnswer of(YearsQuestion question, TextSource table) {
         SortedMap<Integer, KeptYear> kept;
         try {
-            kept = KeptYearsCsv.read(TextSource.ofFile(question.file()));
+            kept = KeptYearsCsv.read(table);
         } catch (DataFault fault) {
             throw Refusal.of(fault);
         }
@@ -107,7 +116,7 @@ public record YearsAnswer(
             throw new Refusal(
                     Refusal.Kind.NO_ANSWER,
                     "NY-YEARS-NOTHING",
-                    question.file().toString(),
+                    table.name(),
                     "no female is left for the spring of " + begins + ", none is to be bought and none joins.",
                     "Maybe say with --buy how many are bought each year.");
         }

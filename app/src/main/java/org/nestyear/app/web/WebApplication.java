@@ -39,6 +39,9 @@ import org.springframework.context.annotation.Import;
     SeasonsController.class,
     SumsController.class,
     SourcesController.class,
+    RecordsController.class,
+    VisitController.class,
+    EntryController.class,
     TroubleController.class,
     TroubleAdvice.class
 })

@@ -119,7 +119,10 @@ final class PackageTable {
                     .jars("org.springframework.jdbc", "org.springframework.dao", "org.springframework.transaction")
                     .jars("org.flywaydb", "org.sqlite", "org.postgresql", "com.zaxxer.hikari", "tools.jackson")
                     .withWholeJdk(),
-            row("app.service", with(FACED, "data", "data.exchange", "records"), "the one use-case layer: every face asks here")
+            row(
+                            "app.service",
+                            with(FACED, "data", "data.exchange", "records"),
+                            "the one use-case layer: every face asks here")
                     .jars("org.springframework.transaction", "org.springframework.dao", "org.slf4j")
                     .withWholeJdk(),
             row(

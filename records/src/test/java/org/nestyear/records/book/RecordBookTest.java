@@ -3,7 +3,6 @@ package org.nestyear.records.book;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -14,26 +13,22 @@ import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.nestyear.records.Database;
+import org.nestyear.records.OnBothDatabases;
 
 /** The book of records against a real database. */
-class RecordBookTest {
+class RecordBookTest extends OnBothDatabases {
     private static final By ME = new By("keeper", "Ada");
     private static final By HELPER = new By("keeper", "Ben");
     private static final By OTHER = new By("neighbour", "Cleo");
     private static final Sheet SITE = Sheets.get("site");
     private static final Sheet VISIT = Sheets.get("visit");
 
-    @TempDir
-    Path folder;
-
     private RecordBook book;
     private Instant now = Instant.parse("2026-03-01T10:00:00Z");
 
     @BeforeEach
     void openBook() {
-        book = new RecordBook(Database.open(folder), () -> now, new EntryCheck(Set.of("Osmia lignaria")));
+        book = new RecordBook(source(), () -> now, new EntryCheck(Set.of("Osmia lignaria")));
     }
 
     @Test

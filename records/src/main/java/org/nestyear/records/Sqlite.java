@@ -1,0 +1,111 @@
+package org.nestyear.records;
+
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import javax.sql.DataSource;
+import org.jspecify.annotations.Nullable;
+import org.nestyear.records.UnreadableRecordsException.Reason;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteDataSource;
+
+/** Records in one SQLite file. */
+final class Sqlite {
+    /** Its type of a column of bytes. */
+    static final String BYTES = "BLOB";
+
+    private static final int BUSY_MILLISECONDS = 5000;
+
+    private Sqlite() {}
+
+    static OpenDatabase open(DatabaseAddress.InFolder address) {
+        checkWritable(address);
+        Runnable hold = hold(address);
+        try {
+            DataSource source = source(address.file());
+            Optional<SchemaState> state = SqliteFile.inspect(address.file());
+            state.ifPresent(found -> found.check(address.words()));
+            // Flyway takes as long to load as everything else about the records together, and at nearly every start it
+            // would only find that there is nothing to do. Whatever is not exactly the newest is left to it to judge.
+            if (state.isEmpty() || !state.get().isNewest()) {
+                FolderLock.inTurn(address.folder(), () -> bringUpToDate(address, source));
+            }
+            return new OpenDatabase(address, source, hold);
+        } catch (RuntimeException e) {
+            hold.run();
+            throw e;
+        }
+    }
+
+    // Looked at once more, because another program may have done it meanwhile. Records that are older than the program
+    // are
+    // copied first: their tables are only ever brought forward.
+    private static Optional<SchemaState> bringUpToDate(DatabaseAddress.InFolder address, DataSource source) {
+        Optional<SchemaState> state = SqliteFile.inspect(address.file());
+        state.ifPresent(found -> found.check(address.words()));
+        if (state.isEmpty() || !state.get().isNewest()) {
+            state.filter(found -> found.version() > 0)
+                    .ifPresent(found -> SqliteCopy.make(
+                            address.file(), Backups.beforeTables(address.folder(), Database.NEWEST), true));
+            Database.migrate(source, address.words(), BYTES);
+        }
+        return state;
+    }
+
+    private static Runnable hold(DatabaseAddress.InFolder address) {
+        try {
+            return FolderLock.use(address.folder())
+                    .orElseThrow(() -> new UnreadableRecordsException(
+                            Reason.IN_USE,
+                            "the records in " + address.words() + " are being replaced by another program just now;"
+                                    + " expected nobody else to hold them.",
+                            "Maybe try again in a minute.",
+                            null));
+        } catch (UncheckedIOException e) {
+            throw readOnly(address, e);
+        }
+    }
+
+    private static void checkWritable(DatabaseAddress.InFolder address) {
+        Path file = address.file();
+        boolean usable = Files.isDirectory(address.folder())
+                && Files.isWritable(address.folder())
+                && (!Files.exists(file) || (Files.isReadable(file) && Files.isWritable(file)));
+        if (!usable) {
+            throw readOnly(address, null);
+        }
+    }
+
+    static UnreadableRecordsException readOnly(DatabaseAddress.InFolder address, @Nullable Throwable cause) {
+        return new UnreadableRecordsException(
+                Reason.READ_ONLY,
+                "the records in " + address.words()
+                        + " may not be written by you; expected a file and a folder that you may write.",
+                "Maybe another user owns them, or the disk is read-only.",
+                cause);
+    }
+
+    private static DataSource source(Path file) {
+        SQLiteDataSource source = new SQLiteDataSource(settings());
+        source.setUrl(url(file));
+        return source;
+    }
+
+    static String url(Path file) {
+        return "jdbc:sqlite:" + file;
+    }
+
+    // An acknowledged entry survives a power cut (synchronous FULL). Read-then-write transactions take the write lock
+    // at
+    // their start (IMMEDIATE); otherwise two of them at once can fail with a stale snapshot in WAL mode.
+    private static SQLiteConfig settings() {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setJournalMode(SQLiteConfig.JournalMode.WAL);
+        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
+        config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
+        config.setBusyTimeout(BUSY_MILLISECONDS);
+        config.enforceForeignKeys(true);
+        return config;
+    }
+}
