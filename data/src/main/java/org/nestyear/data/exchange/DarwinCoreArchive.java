@@ -37,6 +37,8 @@ public final class DarwinCoreArchive {
     /** White space, control characters and the line ends of Unicode. */
     private static final Pattern LINE_BREAKS = Pattern.compile("[\\s\\p{Cntrl}\\x{85}\\x{2028}\\x{2029}]+");
 
+    private static final char FIRST_UNUSUAL = 0x7F;
+
     private DarwinCoreArchive() {}
 
     /**
@@ -124,7 +126,10 @@ public final class DarwinCoreArchive {
 
     /** Many readers of archives take a line for a record, quotes or not. */
     private static String oneLine(String cell) {
-        return LINE_BREAKS.matcher(cell).replaceAll(" ").strip();
+        // Nearly every cell is plain already, and there are millions of them.
+        return cell.chars().allMatch(c -> c >= ' ' && c < FIRST_UNUSUAL)
+                ? cell
+                : LINE_BREAKS.matcher(cell).replaceAll(" ").strip();
     }
 
     private static void entry(ZipOutputStream zip, String name, String text) throws IOException {

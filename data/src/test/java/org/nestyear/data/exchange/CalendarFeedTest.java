@@ -72,6 +72,19 @@ class CalendarFeedTest {
     }
 
     @Test
+    void textIsEscapedAsTheStandardSpellsIt() {
+        // RFC 5545 §3.3.11, whose own example is the first.
+        assertThat(ContentLines.escaped("Project XYZ Final Review\nConference Room - 3B\nCome Prepared."))
+                .isEqualTo("Project XYZ Final Review\\nConference Room - 3B\\nCome Prepared.");
+        assertThat(ContentLines.escaped("a;b,c\\d:\"e\"")).isEqualTo("a\\;b\\,c\\\\d:\"e\"");
+        // RFC 7986 §5.7: the type must be named, there is no default.
+        assertThat(feed(List.of(), NONE)).contains("\r\nREFRESH-INTERVAL;VALUE=DURATION:PT12H\r\n");
+        // RFC 5545 §3.8.2.4 and §3.8.2.2: a day without a time must say so.
+        assertThat(feed(List.of(Samples.job("mud", "2015-04-12", "2015-04-12")), NONE))
+                .contains("\r\nDTSTART;VALUE=DATE:20150412\r\n", "\r\nDTEND;VALUE=DATE:20150413\r\n");
+    }
+
+    @Test
     void theCalendarNamesItselfAndSaysWhenToComeBack() throws Exception {
         ICalendar calendar = biweekly(feed(List.of(Samples.job("mud", "2015-04-12", "2015-05-20")), NONE));
         // RFC 7986 §5.1, §5.2, §5.4, §5.7.
@@ -180,7 +193,9 @@ class CalendarFeedTest {
         String before = CalendarFeed.write(DETAILS, List.of(put, mud), first);
         Instant later = Samples.NOON.plus(Duration.ofDays(3));
         Map<String, JobRevision> same = JobRevision.after(first, List.of(mud, put), later);
-        // Nothing changed: the very same text, in whatever order the jobs come.
+        // Nothing changed: the very same text, in whatever order the jobs come, on one day or not.
+        CalendarJob late = Samples.job("watch", "2015-04-12", "2015-04-20");
+        assertThat(feed(List.of(late, put), NONE)).isEqualTo(feed(List.of(put, late), NONE));
         assertThat(CalendarFeed.write(DETAILS, List.of(mud, put), same)).isEqualTo(before);
 
         CalendarJob moved = Samples.job("put-out", "2015-04-15", "2015-04-22");

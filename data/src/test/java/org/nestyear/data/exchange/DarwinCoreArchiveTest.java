@@ -199,6 +199,17 @@ class DarwinCoreArchiveTest {
     }
 
     @Test
+    void allLivingIsAlive() throws Exception {
+        Found living = new Found(null, 5, 3, 2, null, Map.of(Cause.MOULD, 0));
+        Map<String, String> row = read(List.of(Samples.opening(1, living)), Disclosure.all())
+                .core()
+                .get(0);
+        assertThat(row.get("vitality")).isEqualTo("alive");
+        assertThat(PublishedTerms.WORDS.get("vitality")).contains("alive");
+        assertThat(row.get("individualCount")).isEqualTo("5");
+    }
+
+    @Test
     void oneSexIsSaidOnlyWhereAllWereJudged() throws Exception {
         Found females = new Found(null, null, 3, 0, null, Map.of());
         Found unsure = new Found(null, null, 3, 0, 1, Map.of());
