@@ -30,6 +30,7 @@ import org.nestyear.records.book.RecordBook;
 import org.nestyear.records.book.Search;
 import org.nestyear.records.book.Sheet;
 import org.nestyear.records.book.Sheets;
+import org.nestyear.records.book.WholeAccount;
 
 /** Where a keeper writes down, corrects and takes back, by the names things have. Safe for many threads. */
 public final class BookDesk {
@@ -71,6 +72,15 @@ public final class BookDesk {
     /** The whole account, to carry it elsewhere and back. */
     public AccountArchive archive() {
         return new AccountArchive(source, clock, owner);
+    }
+
+    /** Keeps the bytes of a picture. */
+    void putPicture(String sha256, byte[] bytes) {
+        WholeAccount account = new WholeAccount(source, clock);
+        account.together(() -> {
+            account.putPicture(owner, sha256, bytes);
+            return sha256;
+        });
     }
 
     /** The secret links to the calendar. */

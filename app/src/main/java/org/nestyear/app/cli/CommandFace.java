@@ -81,6 +81,7 @@ public final class CommandFace {
                 .addSubcommand(new TakeOutCommand(surroundings))
                 .addSubcommand(new UndoCommand(surroundings))
                 .addSubcommand(new DoneCommand(surroundings))
+                .addSubcommand(new PhotoCommand(surroundings))
                 .addSubcommand(new NextYearCommand(surroundings))
                 .addSubcommand(new SpringCommand(surroundings))
                 .addSubcommand(new ImportCommand(surroundings))
