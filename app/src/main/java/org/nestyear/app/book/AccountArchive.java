@@ -202,7 +202,7 @@ public final class AccountArchive {
                 .map(line -> line.split(" ", 2))
                 .filter(words -> words.length == 2)
                 .forEach(words -> told.put(words[0], words[1]));
-        if (!FORMAT.equals(told.get("format")) || number(told.get("schema")) > number(Database.NEWEST)) {
+        if (!FORMAT.equals(told.get("format")) || number(told.get("schema")) > Database.NEWEST) {
             throw damaged(
                     file,
                     "the archive comes from a newer version (format " + told.get("format") + ", tables "

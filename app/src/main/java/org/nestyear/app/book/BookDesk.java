@@ -2,6 +2,7 @@ package org.nestyear.app.book;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,10 +25,12 @@ import org.nestyear.records.book.ColumnKind;
 import org.nestyear.records.book.Correction;
 import org.nestyear.records.book.Entry;
 import org.nestyear.records.book.EntryCheck;
+import org.nestyear.records.book.FeedLinks;
 import org.nestyear.records.book.RecordBook;
 import org.nestyear.records.book.Search;
 import org.nestyear.records.book.Sheet;
 import org.nestyear.records.book.Sheets;
+import org.nestyear.records.book.WholeAccount;
 
 /** Where a keeper writes down, corrects and takes back, by the names things have. Safe for many threads. */
 public final class BookDesk {
@@ -71,8 +74,26 @@ public final class BookDesk {
         return new AccountArchive(source, clock, owner);
     }
 
+    /** Keeps the bytes of a picture. */
+    void putPicture(String sha256, byte[] bytes) {
+        WholeAccount account = new WholeAccount(source, clock);
+        account.together(() -> {
+            account.putPicture(owner, sha256, bytes);
+            return sha256;
+        });
+    }
+
+    /** The secret links to the calendar. */
+    FeedLinks feeds() {
+        return new FeedLinks(source, clock);
+    }
+
     RecordBook book() {
         return book;
+    }
+
+    ZoneId zone() {
+        return clock.getZone();
     }
 
     String owner() {

@@ -2,6 +2,7 @@ package org.nestyear.app.book;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import org.nestyear.app.service.LossesAnswer;
 import org.nestyear.app.service.LossesQuestion;
 import org.nestyear.app.service.PlanAnswer;
@@ -36,6 +37,16 @@ public final class KeptAnswers {
         LocalDate today = request.today() == null ? request.clock() : request.today();
         KeptSeason season = KeptSeason.of(records, folder, site, species, year);
         return PlanService.standard().plan(season.asOf(today, false), request);
+    }
+
+    /**
+     * How far the keeper's own springs at a site were off the model with their weather known; empty where none is told.
+     *
+     * @param species Latin name
+     * @param year the year planned, which is left out
+     */
+    public List<SpringThatWas.Offset> ownSprings(String site, String species, int year) {
+        return SpringThatWas.own(records, folder, KeptSeason.of(records, folder, site, species, year));
     }
 
     /** The season as a file that can be kept, changed and planned. */

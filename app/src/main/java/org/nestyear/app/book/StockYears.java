@@ -70,7 +70,7 @@ public final class StockYears {
         return String.join("\n", lines) + "\n";
     }
 
-    private void batches(TreeMap<Integer, Kept> years) {
+    private void batches(Map<Integer, Kept> years) {
         for (Entry batch : desk.list(
                 Search.of(Sheets.get("batch")).where("site", site.id()).where("species", species))) {
             int year = batch.whole("year").orElseThrow();
@@ -93,7 +93,7 @@ public final class StockYears {
         }
     }
 
-    private void openings(TreeMap<Integer, Kept> years) {
+    private void openings(Map<Integer, Kept> years) {
         for (Entry opening : desk.list(
                 Search.of(Sheets.get("opening")).where("site", site.id()).where("species", species))) {
             Kept kept = years.get(opening.whole("year").orElseThrow());
@@ -112,7 +112,7 @@ public final class StockYears {
     }
 
     // Given away in autumn or winter is missing in the spring that follows; daughters of the year before count them.
-    private void transfersOut(TreeMap<Integer, Kept> years) {
+    private void transfersOut(Map<Integer, Kept> years) {
         for (Entry transfer : desk.list(Search.of(Sheets.get("transfer"))
                 .where("site", site.id())
                 .where("species", species)

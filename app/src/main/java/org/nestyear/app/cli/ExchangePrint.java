@@ -116,6 +116,39 @@ final class ExchangePrint {
         return page.toString();
     }
 
+    static String darwinCoreWritten(Path file, int seen, String places) {
+        return written(
+                "Wrote " + seen + " occurrences with their measurements to " + file
+                        + ", a Darwin Core Archive. Kept stock is marked as managed.",
+                places);
+    }
+
+    static String geoJsonWritten(Path file, int sites, String places) {
+        return written(
+                "Wrote " + sites + (sites == 1 ? " site" : " sites") + " and their plants to " + file + ".", places);
+    }
+
+    private static String written(String what, String places) {
+        Page page = new Page();
+        page.paragraph(0, what);
+        page.paragraph(
+                0,
+                places.equals("exact")
+                        ? "Places, names and people stand in it as you told them: think before you pass it on."
+                        : "Places are blurred to cells of about " + places.replace("km", " km")
+                                + ", names and people are left out; --places exact writes them in full.");
+        return page.toString();
+    }
+
+    static String calendarWritten(Path file, int jobs) {
+        Page page = new Page();
+        page.paragraph(
+                0,
+                "Wrote " + jobs + (jobs == 1 ? " job" : " jobs") + " to " + file
+                        + ", for any calendar. Reading a newer one in moves the days, since a job keeps its mark.");
+        return page.toString();
+    }
+
     static String exportJson(Path file, String what, int rows) {
         return JsonText.object(json -> {
             json.text("version", Version.NUMBER);

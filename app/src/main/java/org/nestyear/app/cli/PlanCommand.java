@@ -52,6 +52,12 @@ final class PlanCommand implements Callable<Integer> {
                 : kept.answers(surroundings)
                         .plan(site, species, year == null ? today.getYear() : Arguments.year("--year", year), request);
         surroundings.out().print(options.render(answer));
+        if (site != null && options.isWholeText()) {
+            surroundings
+                    .out()
+                    .print(LookBackPrint.ownSprings(kept.answers(surroundings)
+                            .ownSprings(site, species, answer.plan().today().getYear())));
+        }
         return ExitCode.ANSWERED;
     }
 }

@@ -52,6 +52,11 @@ final class PlanOptions {
         return answer.json ? PlanJson.of(plan, words) : PlanText.of(plan, words);
     }
 
+    /** Whether the whole plan is printed as text. */
+    boolean isWholeText() {
+        return why == null && !answer.json;
+    }
+
     /** Refuses what cannot go together, before the model is run. */
     void check() {
         answer.unitSystem();

@@ -14,6 +14,7 @@ final class Heads {
         List<Place> places = List.of(
                 place("Jobs now", "/", path),
                 place("Release", "/release", path),
+                place("Records", "/records", path),
                 place("Quick sums", "/sums", path),
                 place("Sources", "/sources", path),
                 place("Seasons", "/seasons", path));

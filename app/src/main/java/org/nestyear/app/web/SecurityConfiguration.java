@@ -18,7 +18,7 @@ import org.springframework.security.web.savedrequest.NullRequestCache;
 class SecurityConfiguration {
     private static final Set<String> OWN_NAMES = Set.of("127.0.0.1", "localhost", "[::1]", "::1");
     private static final String CONTENT_POLICY =
-            "default-src 'self'; img-src 'self' data:; script-src 'none'; object-src 'none'; base-uri 'none';"
+            "default-src 'self'; img-src 'self' data:; script-src 'self'; object-src 'none'; base-uri 'none';"
                     + " form-action 'self'; frame-ancestors 'none'";
 
     // A foreign page could point its own name at 127.0.0.1 and so read ours; a request must name this computer.

@@ -28,7 +28,9 @@ class TroubleAdvice {
 
     @ExceptionHandler(Refusal.class)
     ResponseEntity<String> refused(Refusal refusal, HttpServletRequest request) {
-        return page(HttpStatus.UNPROCESSABLE_CONTENT, "No answer for this season", lines(refusal), request);
+        String title =
+                request.getRequestURI().startsWith("/records") ? "Nothing was written" : "No answer for this season";
+        return page(HttpStatus.UNPROCESSABLE_CONTENT, title, lines(refusal), request);
     }
 
     @ExceptionHandler(MaxUploadSizeExceededException.class)

@@ -39,6 +39,10 @@ import org.springframework.context.annotation.Import;
     SeasonsController.class,
     SumsController.class,
     SourcesController.class,
+    ShareController.class,
+    RecordsController.class,
+    VisitController.class,
+    EntryController.class,
     TroubleController.class,
     TroubleAdvice.class
 })

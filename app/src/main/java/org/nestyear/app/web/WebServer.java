@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.concurrent.CountDownLatch;
+import org.nestyear.app.book.BookDesk;
 import org.nestyear.app.service.DataFolder;
 import org.nestyear.app.service.Refusal;
 import org.nestyear.app.service.SeasonDesk;
@@ -41,8 +42,9 @@ public final class WebServer {
         ServeOptions options;
         try {
             options = ServeOptions.parse(arguments);
+            Clock clock = Clock.system(ZoneId.systemDefault());
             Path home = DataFolder.make(DataFolder.of(System.getenv(), System.getProperty("user.home")));
-            running = launch(options, home, SeasonDesk.at(home, Clock.system(ZoneId.systemDefault())), sums);
+            running = launch(options, home, SeasonDesk.at(home, clock), sums, BookDesk.at(home, clock));
         } catch (IllegalArgumentException | Refusal e) {
             err.println("nestyear: " + e.getMessage());
             return BAD_USAGE;
@@ -60,10 +62,10 @@ public final class WebServer {
     /**
      * Starts the server and returns when it answers.
      *
-     * @param home folder of the records, only to be told
+     * @param home folder of the records
      * @throws IllegalArgumentException with one sentence if the port cannot be had
      */
-    static Running launch(ServeOptions options, Path home, SeasonDesk desk, SmallSums sums) {
+    static Running launch(ServeOptions options, Path home, SeasonDesk desk, SmallSums sums, BookDesk books) {
         int port = FreePort.choose(options);
         LaunchToken token = options.token() ? LaunchToken.random() : LaunchToken.none();
         SpringApplication application = new SpringApplication(WebApplication.class);
@@ -74,6 +76,8 @@ public final class WebServer {
             beans.registerBean(LaunchToken.class, () -> token);
             beans.registerBean(SeasonDesk.class, () -> desk);
             beans.registerBean(SmallSums.class, () -> sums);
+            beans.registerBean(BookDesk.class, () -> books);
+            beans.registerBean(KeptFolder.class, () -> new KeptFolder(home));
         });
         CountDownLatch stopped = new CountDownLatch(1);
         application.addListeners((ContextClosedEvent event) -> stopped.countDown());

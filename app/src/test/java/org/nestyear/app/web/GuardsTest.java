@@ -124,7 +124,7 @@ class GuardsTest {
             assertThat(header(ask("GET", path, own()), "Content-Security-Policy"))
                     .as(path)
                     .startsWith("default-src 'self';")
-                    .contains("script-src 'none'")
+                    .contains("script-src 'self'")
                     .contains("frame-ancestors 'none'")
                     .doesNotContain("unsafe");
         }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import org.nestyear.app.book.BookDesk;
 import org.nestyear.app.cli.CommandSums;
 import org.nestyear.app.service.SeasonDesk;
 
@@ -15,6 +16,7 @@ final class OwnServer {
 
     static WebServer.Running start(Path home) {
         ServeOptions options = ServeOptions.parse("--port", "0", "--no-browser");
-        return WebServer.launch(options, home, SeasonDesk.at(home, CLOCK), new CommandSums(CLOCK));
+        return WebServer.launch(
+                options, home, SeasonDesk.at(home, CLOCK), new CommandSums(CLOCK), BookDesk.at(home, CLOCK));
     }
 }

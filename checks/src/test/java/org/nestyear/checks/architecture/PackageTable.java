@@ -107,18 +107,27 @@ final class PackageTable {
                     .jars("de.siegmar.fastcsv", "org.tomlj", "tools.jackson", "com.fasterxml.jackson.annotation")
                     .withWholeJdk(),
             row(
+                            "data.exchange",
+                            Set.of("core.losses"),
+                            "files for other programs are written from small records; they know neither tables nor plans")
+                    .jars("de.siegmar.fastcsv", "tools.jackson")
+                    .withWholeJdk(),
+            row(
                             "records",
                             with(PLAN, "core.losses"),
                             "the only place that knows the database; it stores values, it does not compute")
                     .jars("org.springframework.jdbc", "org.springframework.dao", "org.springframework.transaction")
                     .jars("org.flywaydb", "org.sqlite", "org.postgresql", "com.zaxxer.hikari", "tools.jackson")
                     .withWholeJdk(),
-            row("app.service", with(FACED, "data", "records"), "the one use-case layer: every face asks here")
+            row(
+                            "app.service",
+                            with(FACED, "data", "data.exchange", "records"),
+                            "the one use-case layer: every face asks here")
                     .jars("org.springframework.transaction", "org.springframework.dao", "org.slf4j")
                     .withWholeJdk(),
             row(
                             "app.book",
-                            with(FACED, "data", "records", "app.service"),
+                            with(FACED, "data", "data.exchange", "records", "app.service"),
                             "use cases of the records; plans do not know where their season was written down")
                     .jars("org.springframework.transaction", "org.springframework.dao", "tools.jackson", "org.slf4j")
                     .withWholeJdk(),

@@ -73,6 +73,19 @@ public final class RecordBook {
      * @throws ChangedSinceException if an entry is not as the writer saw it
      */
     public Optional<Act> write(By by, String words, List<? extends Change> changes) {
+        return write(by, newId(), words, changes);
+    }
+
+    /**
+     * The same under an id that the caller made: sending it twice does it once.
+     *
+     * @param actId id of the act; if it was done before, it is returned and nothing is written
+     */
+    public Optional<Act> write(By by, String actId, String words, List<? extends Change> changes) {
+        Optional<Act> before = findAct(by.owner(), actId);
+        if (before.isPresent()) {
+            return before;
+        }
         Instant now = now();
         List<Map<String, String>> plain = new ArrayList<>();
         for (int i = 0; i < changes.size(); i++) {
@@ -86,8 +99,12 @@ public final class RecordBook {
         }
         try {
             return Objects.requireNonNull(transaction.execute(status -> {
+                Optional<Act> meanwhile = findAct(by.owner(), actId);
+                if (meanwhile.isPresent()) {
+                    return meanwhile;
+                }
                 Instant at = acts.nextTime(by.owner());
-                Writing writing = new Writing(by, newId(), Stamps.text(at), plain);
+                Writing writing = new Writing(by, actId, Stamps.text(at), plain);
                 // The act stands first: entries refer to it.
                 acts.insert(by, writing.act, at, words, null);
                 for (int i = 0; i < changes.size(); i++) {

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.nestyear.records.OnBothDatabases;
 
-/** The book of records on both databases. */
+/** The book of records against a real database. */
 class RecordBookTest extends OnBothDatabases {
     private static final By ME = new By("keeper", "Ada");
     private static final By HELPER = new By("keeper", "Ben");

@@ -2,7 +2,6 @@ package org.nestyear.records.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -12,20 +11,20 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.nestyear.records.Database;
+import org.nestyear.records.OnBothDatabases;
 
 /** The description of the tables and the tables that the migrations make are the same. */
-class SheetsAgreeTest {
+class SheetsAgreeTest extends OnBothDatabases {
     @Test
-    void everyTableHasTheColumnsItsDescriptionSays(@TempDir Path folder) throws SQLException {
-        try (Connection connection = Database.open(folder).getConnection()) {
+    void everyTableHasTheColumnsItsDescriptionSays() throws SQLException {
+        try (Connection connection = source().getConnection()) {
             for (Sheet sheet : Sheets.list()) {
                 List<String> described = new ArrayList<>(EntryRows.KEPT);
                 described.addAll(sheet.columnNames());
                 List<String> made = new ArrayList<>();
                 Set<String> required = new HashSet<>();
-                try (ResultSet columns = connection.getMetaData().getColumns(null, null, sheet.name(), null)) {
+                try (ResultSet columns =
+                        connection.getMetaData().getColumns(null, connection.getSchema(), sheet.name(), null)) {
                     while (columns.next()) {
                         String name = columns.getString("COLUMN_NAME").toLowerCase(Locale.ROOT);
                         made.add(name);
