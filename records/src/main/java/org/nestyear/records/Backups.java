@@ -87,7 +87,7 @@ public final class Backups {
     }
 
     /** The copy made before the tables are brought forward to a version. */
-    static Path beforeTables(Path dataFolder, String version) {
+    static Path beforeTables(Path dataFolder, int version) {
         return folder(dataFolder).resolve("nestyear-before-tables-" + version + ".sqlite");
     }
 

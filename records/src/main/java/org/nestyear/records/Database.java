@@ -14,13 +14,8 @@ public final class Database {
     /** Name of the SQLite file inside the keeper's data folder. */
     public static final String FILE_NAME = "nestyear.sqlite";
 
-<<<<<<< HEAD
-    /** Version of the newest tables; a test holds it to the newest migration file. */
-    public static final String NEWEST = "2";
-=======
     /** Version of the newest migration; a test holds it to the files. */
     public static final int NEWEST = 2;
->>>>>>> main
 
     private Database() {}
 

@@ -14,8 +14,6 @@ import org.nestyear.records.UnreadableRecordsException.Reason;
  * @param whole whether every migration that was begun was also finished
  */
 public record SchemaState(int version, boolean whole) {
-    private static final int NEWEST = Integer.parseInt(Database.NEWEST);
-
     /** Name of the table in which the migration library keeps its history. */
     public static final String HISTORY = "flyway_schema_history";
 
@@ -39,7 +37,7 @@ public record SchemaState(int version, boolean whole) {
 
     /** Whether nothing need be done. */
     boolean isNewest() {
-        return whole && version == NEWEST;
+        return whole && version == Database.NEWEST;
     }
 
     /**
@@ -47,7 +45,7 @@ public record SchemaState(int version, boolean whole) {
      * @throws UnreadableRecordsException if this version of the program cannot go on from here
      */
     void check(String where) {
-        if (version > NEWEST) {
+        if (version > Database.NEWEST) {
             throw new UnreadableRecordsException(
                     Reason.NEWER,
                     "the records in " + where + " are from a newer version of Nestyear (tables " + version

@@ -52,7 +52,7 @@ class BackupsTest {
         Backups.Copy copy = Backups.make(address, to, false);
         assertThat(copy.file()).isEqualTo(to);
         assertThat(copy.bytes()).isEqualTo(Files.size(to)).isPositive();
-        assertThat(copy.tables()).hasToString(Database.NEWEST);
+        assertThat(copy.tables()).isEqualTo(Database.NEWEST);
         assertThat(copy.rows()).containsEntry("season", 1L).containsEntry("season_file", 1L);
         assertThat(names(elsewhere.resolve("new folder"))).containsExactly("copy.sqlite");
 

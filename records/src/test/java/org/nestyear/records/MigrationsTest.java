@@ -37,7 +37,7 @@ class MigrationsTest {
         assertThat(found)
                 .as("a migration was edited, which needs a new one instead; or a new one is not in " + LIST
                         + " yet (sha256sum in " + FILES + ")")
-                .hasSize(Integer.parseInt(Database.NEWEST))
+                .hasSize(Database.NEWEST)
                 .isEqualTo(listed);
     }
 

@@ -27,7 +27,7 @@ class ReleasedSchemaTest {
 
     @Test
     void everyEarlierVersionHasAFile() {
-        assertThat(IntStream.range(1, Integer.parseInt(Database.NEWEST)))
+        assertThat(IntStream.range(1, Database.NEWEST))
                 .isNotEmpty()
                 .allSatisfy(version -> assertThat(fixture(version)).isRegularFile());
     }
@@ -38,7 +38,7 @@ class ReleasedSchemaTest {
         try (OpenDatabase open = Database.open(new DatabaseAddress.InFolder(folder))) {
             assertSeasonsOfVersion1(open);
             assertThat(SchemaState.read(open.source().getConnection()))
-                    .isEqualTo(new SchemaState(Integer.parseInt(Database.NEWEST), true));
+                    .isEqualTo(new SchemaState(Database.NEWEST, true));
         }
         Path before = Backups.beforeTables(folder, Database.NEWEST);
         assertThat(before).isRegularFile();

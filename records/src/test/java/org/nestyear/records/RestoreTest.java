@@ -50,7 +50,7 @@ class RestoreTest {
         Restore.Restored done = Restore.restore(address, copy, NOW);
 
         assertThat(done.rows()).containsEntry("season", 3L);
-        assertThat(done.tables()).hasToString(Database.NEWEST);
+        assertThat(done.tables()).isEqualTo(Database.NEWEST);
         assertThat(done.replaced()).contains(folder.resolve(ASIDE));
         assertThat(seasons()).isEqualTo(3);
         assertThat(names()).containsExactly(ASIDE, "nestyear.lock", Database.FILE_NAME);

@@ -11,11 +11,10 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.sql.DataSource;
 import org.nestyear.app.service.EitherBee;
+import org.nestyear.app.service.RecordsHome;
 import org.nestyear.app.service.Refusal;
 import org.nestyear.app.service.Spelling;
 import org.nestyear.core.species.Species;
-import org.nestyear.records.Database;
-import org.nestyear.records.UnreadableRecordsException;
 import org.nestyear.records.book.Act;
 import org.nestyear.records.book.BadEntryException;
 import org.nestyear.records.book.By;
@@ -55,11 +54,7 @@ public final class BookDesk {
      * @throws Refusal if the records cannot be opened
      */
     public static BookDesk at(Path folder, Clock clock) {
-        try {
-            return of(Database.open(folder), clock);
-        } catch (UnreadableRecordsException e) {
-            throw new Refusal(Refusal.Kind.BAD_INPUT, "NY-RECORDS", "", e.getMessage() + ".", "");
-        }
+        return of(RecordsHome.in(folder).open(), clock);
     }
 
     /** The desk with the records of an open database. */

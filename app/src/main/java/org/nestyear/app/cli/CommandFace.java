@@ -86,6 +86,8 @@ public final class CommandFace {
                 .addSubcommand(new SpringCommand(surroundings))
                 .addSubcommand(new ImportCommand(surroundings))
                 .addSubcommand(new ExportCommand(surroundings))
+                .addSubcommand(new BackupCommand(surroundings))
+                .addSubcommand(new RestoreCommand(surroundings))
                 .addSubcommand(new ServeCommand(surroundings, server));
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
         line.setAbbreviatedOptionsAllowed(false);
