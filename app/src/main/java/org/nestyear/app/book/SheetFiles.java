@@ -257,7 +257,7 @@ public final class SheetFiles {
             String made = id.isEmpty() ? RecordBook.newId() : id;
             names.learn(sheet, made, values);
             return new ImportPlan.Line(
-                    line, ImportPlan.Kind.ADDED, values, Optional.of(new Change.Add(sheet, made, values)));
+                    line, ImportPlan.Kind.ADDED, named(values), Optional.of(new Change.Add(sheet, made, values)));
         }
 
         // A column the file does not have is left as it stands; an empty cell takes the value away.
