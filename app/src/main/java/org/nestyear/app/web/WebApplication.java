@@ -41,6 +41,7 @@ import org.springframework.context.annotation.Import;
     SourcesController.class,
     RecordsController.class,
     VisitController.class,
+    TallyController.class,
     EntryController.class,
     TroubleController.class,
     TroubleAdvice.class
