@@ -259,7 +259,8 @@ public final class TallyDesk {
                 .distinct()
                 .map(act -> desk.book().findAct(desk.owner(), act))
                 .flatMap(Optional::stream)
-                .filter(act -> act.who().equals(who) && act.words().startsWith(WORDS + ONE_MORE) && act.undoneBy() == null)
+                .filter(act ->
+                        act.who().equals(who) && act.words().startsWith(WORDS + ONE_MORE) && act.undoneBy() == null)
                 .max(Comparator.comparing(Act::at))
                 .map(DoneAct::of);
     }

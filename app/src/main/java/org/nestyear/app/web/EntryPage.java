@@ -116,7 +116,8 @@ final class EntryPage {
                 .orElse("");
     }
 
-    private static Map<String, String> differing(EntryForm form, Map<String, String> typed, Map<String, String> now) {
+    /** What stands in the records where it is not what was typed, by column. */
+    static Map<String, String> differing(EntryForm form, Map<String, String> typed, Map<String, String> now) {
         Map<String, String> differing = new LinkedHashMap<>();
         for (EntryForm.Field field : form.fields()) {
             String stands = now.getOrDefault(field.name(), "");

@@ -42,6 +42,9 @@ import org.springframework.context.annotation.Import;
     RecordsController.class,
     VisitController.class,
     TallyController.class,
+    LoggerController.class,
+    SheetController.class,
+    SheetFileController.class,
     EntryController.class,
     TroubleController.class,
     TroubleAdvice.class
