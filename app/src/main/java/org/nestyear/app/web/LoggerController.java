@@ -49,7 +49,9 @@ class LoggerController {
             @RequestParam(defaultValue = "") String site,
             @RequestParam(defaultValue = "") String saved,
             HttpServletRequest request) {
-        String here = site.isEmpty() ? Kept.get(request, "site") : site;
+        List<EntryDesk.Choice> sites = entries.choices("site");
+        String usedLast = sites.size() == 1 ? sites.get(0).value() : Kept.get(request, "site");
+        String here = site.isEmpty() ? usedLast : site;
         Optional<DoneAct> act = entries.findAct(saved);
         String notice = act.map(done -> "Saved: " + done.words() + ".").orElse("");
         Lying lying = new Lying(here, Kept.get(request, "place"), "", "");

@@ -122,8 +122,9 @@ class SheetController {
                             form, shown.rows().get(place).typed(), changed.now().values()));
         });
         if (!problems.isEmpty()) {
-            problem.add("Nothing was written: " + shown.answer().faults().size() + " cells cannot stand, "
-                    + shown.answer().changed().size() + " rows were changed by others. What you typed is kept.");
+            problem.add("Nothing was written: " + count(shown.answer().faults().size(), "cell", "cannot stand")
+                    + count(shown.answer().changed().size(), "row", "changed by others meanwhile")
+                    + "what you typed is kept.");
         }
         List<TypedRow> rows = new ArrayList<>(shown.rows());
         for (int i = 0; i < EMPTY && shown.answer().good(); i++) {
@@ -158,5 +159,9 @@ class SheetController {
                 page == 1 ? "" : PATH + table + "?page=" + (page - 1),
                 page * ROWS >= all ? "" : PATH + table + "?page=" + (page + 1));
         return pages.render("sheet.jte", view);
+    }
+
+    private static String count(int number, String what, String rest) {
+        return number == 0 ? "" : number + " " + what + (number == 1 ? " " : "s ") + rest + "; ";
     }
 }

@@ -39,8 +39,7 @@ class TroubleAdvice {
 
     @ExceptionHandler(MaxUploadSizeExceededException.class)
     ResponseEntity<String> tooLarge(MaxUploadSizeExceededException thrown, HttpServletRequest request) {
-        return page(
-                HttpStatus.CONTENT_TOO_LARGE, "Nothing was opened or kept", List.of(TOO_LARGE), request);
+        return page(HttpStatus.CONTENT_TOO_LARGE, "Nothing was opened or kept", List.of(TOO_LARGE), request);
     }
 
     private ResponseEntity<String> page(

@@ -27,6 +27,7 @@ class RecordsIT extends PagesInBrowser {
         tap("text=Write under Houses");
         page.locator("#f-name").fill("Long reeds");
         tap("button:has-text('Save')");
+        assertThat(page.locator(".receipt")).containsText("Saved.");
         open("/records");
         tap("text=Quick visit");
         tap(".chip:has-text('Long reeds')");
