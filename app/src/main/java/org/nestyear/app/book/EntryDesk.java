@@ -166,6 +166,14 @@ public final class EntryDesk {
         return faults.isEmpty() ? write(who, act, words, changes) : new SaveAnswer(Optional.empty(), faults, List.of());
     }
 
+    /** The same for new rows whose links are ids and which were looked at before, such as a long log. */
+    SaveAnswer saveChecked(String who, String table, String act, String words, List<TypedRow> rows) {
+        Sheet sheet = BookDesk.sheet(table);
+        List<Change> changes = new ArrayList<>(rows.size());
+        rows.forEach(row -> changes.add(new Change.Add(sheet, row.id(), row.typed())));
+        return write(who, act, words, changes);
+    }
+
     private SaveAnswer write(String who, String act, String words, List<Change> changes) {
         try {
             return new SaveAnswer(

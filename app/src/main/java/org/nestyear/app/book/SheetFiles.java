@@ -88,6 +88,11 @@ public final class SheetFiles {
      * @throws Refusal if the records changed since in a way that forbids it
      */
     public Optional<Act> apply(String who, ImportPlan plan) {
+        return apply(who, RecordBook.newId(), plan);
+    }
+
+    /** The same under an act id made before, so that sending it twice does it once. */
+    Optional<Act> apply(String who, String actId, ImportPlan plan) {
         List<Change> changes = plan.lines().stream()
                 .map(ImportPlan.Line::change)
                 .flatMap(Optional::stream)
@@ -95,6 +100,7 @@ public final class SheetFiles {
         return BookDesk.guarded(() -> desk.book()
                 .write(
                         desk.by(who),
+                        actId,
                         "read " + plan.name() + " into " + plan.sheet().title(),
                         changes));
     }
