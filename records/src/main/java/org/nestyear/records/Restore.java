@@ -28,10 +28,12 @@ public final class Restore {
      * @param file the records
      * @param from the copy they were taken from, which stays as it is
      * @param replaced where the records are now that were there before, empty when there were none
+     * @param bytes size of the records now
      * @param tables version of the tables in the copy
      * @param rows rows of every table by its name
      */
-    public record Restored(Path file, Path from, Optional<Path> replaced, int tables, Map<String, Long> rows) {}
+    public record Restored(
+            Path file, Path from, Optional<Path> replaced, long bytes, int tables, Map<String, Long> rows) {}
 
     /**
      * Puts a copy in the place of the records of a folder. The copy is read through first, and the records that were there
@@ -59,7 +61,8 @@ public final class Restore {
             SqliteFile.Contents contents = bringIn(copy, incoming);
             Optional<Path> replaced = putAside(records, now);
             SqliteCopy.replace(incoming, records.file());
-            return new Restored(records.file(), copy, replaced, contents.tables(), contents.rows());
+            return new Restored(
+                    records.file(), copy, replaced, Files.size(records.file()), contents.tables(), contents.rows());
         } catch (IOException e) {
             throw new UnreadableRecordsException(
                     Reason.UNWRITABLE,

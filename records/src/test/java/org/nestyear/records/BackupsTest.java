@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -16,6 +17,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.nestyear.records.UnreadableRecordsException.Reason;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.datasource.DriverManagerDataSource;
 
 /** Copies of the records. */
 class BackupsTest {
@@ -106,9 +109,14 @@ class BackupsTest {
         byte[] good = Files.readAllBytes(to);
         open.close();
 
-        // The middle of the file: rows of the table, not its description.
-        byte[] bytes = Files.readAllBytes(address.file());
-        java.util.Arrays.fill(bytes, bytes.length / 2, bytes.length / 2 + 6000, (byte) 0x5a);
+        // The page where the table of seasons begins. (Damage to an index alone would not be in the copy, which has its
+        // own.)
+        int page = JdbcClient.create(new DriverManagerDataSource(Sqlite.url(to)))
+                .sql("SELECT rootpage FROM sqlite_master WHERE name = 'season'")
+                .query(Integer.class)
+                .single();
+        byte[] bytes = Files.readAllBytes(to);
+        Arrays.fill(bytes, (page - 1) * 4096, (page - 1) * 4096 + 3000, (byte) 0x5a);
         Files.write(address.file(), bytes);
         assertThat(refusal(to, true).reason()).isEqualTo(Reason.DAMAGED);
         assertThat(Files.readAllBytes(to)).isEqualTo(good);

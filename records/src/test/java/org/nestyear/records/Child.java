@@ -47,6 +47,7 @@ final class Child implements AutoCloseable {
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:TieredStopAtLevel=1",
                 "-XX:+UseSerialGC",
+                "-XX:-UsePerfData",
                 "-Xshare:auto",
                 "-cp",
                 System.getProperty("java.class.path"),
@@ -59,7 +60,8 @@ final class Child implements AutoCloseable {
 
     /** Kills it at once; on Linux and macOS by SIGKILL, which no program can catch. */
     void kill() throws InterruptedException {
-        process.destroyForcibly();
+        // By its handle, which leaves open what it had still written.
+        process.toHandle().destroyForcibly();
         if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
             throw new IllegalStateException("the child does not die");
         }
@@ -75,12 +77,6 @@ final class Child implements AutoCloseable {
         return out.readLine();
     }
 
-    /** Tells it something on its standard input. */
-    void tell(String line) throws IOException {
-        process.getOutputStream().write((line + "\n").getBytes(StandardCharsets.UTF_8));
-        process.getOutputStream().flush();
-    }
-
     /** All lines to its end, which is waited for. */
     List<String> rest() throws IOException, InterruptedException {
         List<String> lines = out.lines().toList();
@@ -88,6 +84,15 @@ final class Child implements AutoCloseable {
             throw new IllegalStateException("the child does not end");
         }
         return lines;
+    }
+
+    /** The lines it had still written when it was killed; of the last one there may be only a part, which is left out. */
+    List<String> wholeLines() throws IOException {
+        StringBuilder text = new StringBuilder();
+        for (int next = out.read(); next >= 0; next = out.read()) {
+            text.append((char) next);
+        }
+        return text.substring(0, text.lastIndexOf("\n") + 1).lines().toList();
     }
 
     /** How it ended. */

@@ -11,11 +11,10 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.sql.DataSource;
 import org.nestyear.app.service.EitherBee;
+import org.nestyear.app.service.RecordsHome;
 import org.nestyear.app.service.Refusal;
 import org.nestyear.app.service.Spelling;
 import org.nestyear.core.species.Species;
-import org.nestyear.records.Database;
-import org.nestyear.records.UnreadableRecordsException;
 import org.nestyear.records.book.Act;
 import org.nestyear.records.book.BadEntryException;
 import org.nestyear.records.book.By;
@@ -30,6 +29,7 @@ import org.nestyear.records.book.RecordBook;
 import org.nestyear.records.book.Search;
 import org.nestyear.records.book.Sheet;
 import org.nestyear.records.book.Sheets;
+import org.nestyear.records.book.WholeAccount;
 
 /** Where a keeper writes down, corrects and takes back, by the names things have. Safe for many threads. */
 public final class BookDesk {
@@ -54,11 +54,7 @@ public final class BookDesk {
      * @throws Refusal if the records cannot be opened
      */
     public static BookDesk at(Path folder, Clock clock) {
-        try {
-            return of(Database.open(folder), clock);
-        } catch (UnreadableRecordsException e) {
-            throw new Refusal(Refusal.Kind.BAD_INPUT, "NY-RECORDS", "", e.getMessage() + ".", "");
-        }
+        return of(RecordsHome.in(folder).open(), clock);
     }
 
     /** The desk with the records of an open database. */
@@ -71,6 +67,15 @@ public final class BookDesk {
     /** The whole account, to carry it elsewhere and back. */
     public AccountArchive archive() {
         return new AccountArchive(source, clock, owner);
+    }
+
+    /** Keeps the bytes of a picture. */
+    void putPicture(String sha256, byte[] bytes) {
+        WholeAccount account = new WholeAccount(source, clock);
+        account.together(() -> {
+            account.putPicture(owner, sha256, bytes);
+            return sha256;
+        });
     }
 
     /** The secret links to the calendar. */

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.nestyear.app.service.RecordsHome;
 import org.nestyear.app.service.Refusal;
 import org.nestyear.data.TextSource;
 import org.nestyear.records.book.Act;
@@ -42,7 +43,16 @@ public final class RecordsDesk {
      * @throws Refusal if they cannot be opened
      */
     public static RecordsDesk at(Path folder, Clock clock) {
-        return new RecordsDesk(BookDesk.at(folder, clock));
+        return at(RecordsHome.in(folder), clock);
+    }
+
+    /**
+     * The records wherever they are.
+     *
+     * @throws Refusal if they cannot be opened
+     */
+    public static RecordsDesk at(RecordsHome home, Clock clock) {
+        return new RecordsDesk(BookDesk.of(home.open(), clock));
     }
 
     /** The same records for work that goes beyond single entries. */

@@ -19,6 +19,7 @@ import org.nestyear.data.TextSource;
 import org.nestyear.records.book.Act;
 import org.nestyear.records.book.BadEntryException;
 import org.nestyear.records.book.Change;
+import org.nestyear.records.book.Column;
 import org.nestyear.records.book.Entry;
 import org.nestyear.records.book.RecordBook;
 import org.nestyear.records.book.Search;
@@ -256,7 +257,7 @@ public final class SheetFiles {
             String made = id.isEmpty() ? RecordBook.newId() : id;
             names.learn(sheet, made, values);
             return new ImportPlan.Line(
-                    line, ImportPlan.Kind.ADDED, values, Optional.of(new Change.Add(sheet, made, values)));
+                    line, ImportPlan.Kind.ADDED, named(values), Optional.of(new Change.Add(sheet, made, values)));
         }
 
         // A column the file does not have is left as it stands; an empty cell takes the value away.
@@ -279,10 +280,21 @@ public final class SheetFiles {
                 String was = there.text(column);
                 String becomes = values.getOrDefault(column, "");
                 if (!was.equals(becomes)) {
-                    differences.put(column, shown(was) + " becomes " + shown(becomes));
+                    differences.put(column, shown(named(column, was)) + " becomes " + shown(named(column, becomes)));
                 }
             }
             return differences;
+        }
+
+        private Map<String, String> named(Map<String, String> values) {
+            Map<String, String> named = new LinkedHashMap<>();
+            values.forEach((column, value) -> named.put(column, named(column, value)));
+            return named;
+        }
+
+        private String named(String column, String value) {
+            String table = sheet.column(column).map(Column::linkTo).orElse("");
+            return table.isEmpty() || value.isEmpty() ? value : names.name(table, value);
         }
 
         private String shown(String value) {

@@ -81,10 +81,13 @@ public final class CommandFace {
                 .addSubcommand(new TakeOutCommand(surroundings))
                 .addSubcommand(new UndoCommand(surroundings))
                 .addSubcommand(new DoneCommand(surroundings))
+                .addSubcommand(new PhotoCommand(surroundings))
                 .addSubcommand(new NextYearCommand(surroundings))
                 .addSubcommand(new SpringCommand(surroundings))
                 .addSubcommand(new ImportCommand(surroundings))
                 .addSubcommand(new ExportCommand(surroundings))
+                .addSubcommand(new BackupCommand(surroundings))
+                .addSubcommand(new RestoreCommand(surroundings))
                 .addSubcommand(new ServeCommand(surroundings, server));
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
         line.setAbbreviatedOptionsAllowed(false);

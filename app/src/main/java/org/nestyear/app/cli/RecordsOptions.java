@@ -4,40 +4,32 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import org.nestyear.app.book.RecordsDesk;
-import org.nestyear.app.service.DataFolder;
 import org.nestyear.app.service.Refusal;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Options of every command that works on the keeper's records. */
 final class RecordsOptions {
-    @Option(
-            names = "--data",
-            paramLabel = "FOLDER",
-            description = "The folder of the records (default: NESTYEAR_HOME, else the user's data folder).")
-    @Nullable
-    Path data;
+    @Mixin
+    RecordsPlace place = new RecordsPlace();
 
     @Option(names = "--who", paramLabel = "NAME", description = "Who did or saw it (default: the user's name here).")
     @Nullable
     String who;
 
-    /** The folder, made if it is not there. */
+    /** The data folder, made if it is not there. */
     Path folder() {
-        Path folder = data == null ? DataFolder.of(System.getenv(), System.getProperty("user.home")) : data;
-        try {
-            return DataFolder.make(folder);
-        } catch (IllegalArgumentException e) {
-            throw Refusal.usage(String.valueOf(e.getMessage()), "");
-        }
+        return place.home().folder();
     }
 
     /** Where records are written; the folder is made if it is not there. */
     RecordsDesk desk(Surroundings surroundings) {
-        return RecordsDesk.at(folder(), surroundings.clock());
+        return RecordsDesk.at(place.home(), surroundings.clock());
     }
 
     /** The folder asked for, which must be there: a question makes none. */
     RecordsDesk deskThatIsThere(Surroundings surroundings) {
+        Path data = place.data;
         if (data != null && !Files.isDirectory(data)) {
             throw Refusal.usage("--data is \"" + data + "\", which is not there; expected the folder of records.", "");
         }

@@ -12,15 +12,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 import org.nestyear.core.season.Goal;
 import org.nestyear.data.TextSource;
-import org.nestyear.records.Database;
 import org.nestyear.records.SeasonShelf;
 import org.nestyear.records.SeasonSource;
 import org.nestyear.records.SeasonSummary;
 import org.nestyear.records.StoredSeason;
-import org.nestyear.records.UnreadableRecordsException;
 
 /**
  * The keeper's current season: opens it, remembers it, plans it. A season that cannot be planned is not kept. Safe for
@@ -48,12 +47,12 @@ public final class SeasonDesk {
      * @throws Refusal if the records cannot be opened
      */
     public static SeasonDesk at(Path folder, Clock clock) {
-        try {
-            SeasonShelf shelf = new SeasonShelf(Database.open(folder), clock);
-            return new SeasonDesk(shelf, PlanService.standard(), clock);
-        } catch (UnreadableRecordsException e) {
-            throw new Refusal(Refusal.Kind.BAD_INPUT, e.reason().code(), "", e.sentence(), e.advice());
-        }
+        return over(RecordsHome.in(folder).open(), clock);
+    }
+
+    /** The desk with the model, the shipped catalogue, and the records of an open database. */
+    public static SeasonDesk over(DataSource source, Clock clock) {
+        return new SeasonDesk(new SeasonShelf(source, clock), PlanService.standard(), clock);
     }
 
     /**

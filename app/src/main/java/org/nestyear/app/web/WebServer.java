@@ -6,8 +6,10 @@ import java.time.Clock;
 import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.concurrent.CountDownLatch;
+import javax.sql.DataSource;
 import org.nestyear.app.book.BookDesk;
-import org.nestyear.app.service.DataFolder;
+import org.nestyear.app.service.DailyCopies;
+import org.nestyear.app.service.RecordsHome;
 import org.nestyear.app.service.Refusal;
 import org.nestyear.app.service.SeasonDesk;
 import org.nestyear.app.service.SmallSums;
@@ -40,17 +42,21 @@ public final class WebServer {
         }
         Running running;
         ServeOptions options;
+        String records;
         try {
             options = ServeOptions.parse(arguments);
             Clock clock = Clock.system(ZoneId.systemDefault());
-            Path home = DataFolder.make(DataFolder.of(System.getenv(), System.getProperty("user.home")));
-            running = launch(options, home, SeasonDesk.at(home, clock), sums, BookDesk.at(home, clock));
+            RecordsHome home = options.home(System.getenv());
+            DataSource source = home.open();
+            running = launch(options, home.folder(), SeasonDesk.over(source, clock), sums, BookDesk.of(source, clock));
+            records = home.words();
+            DailyCopies.start(home, clock, message -> err.println("nestyear: " + message));
         } catch (IllegalArgumentException | Refusal e) {
             err.println("nestyear: " + e.getMessage());
             return BAD_USAGE;
         }
         out.println("Nestyear is at " + running.address());
-        out.println("Stop it with Ctrl-C. Records are in " + running.home());
+        out.println("Stop it with Ctrl-C. Records are in " + records);
         out.flush();
         if (options.browser()) {
             Browser.open(running.address());

@@ -60,7 +60,16 @@ class CommandLinePageTest {
                         folder.resolve("my-season/years.csv"),
                         "year,females_out,daughters,joined\n2013,40,55,0\n2014,50,41,2\n2015,41,60,\n");
             }
-            Run run = Run.of(words(command.substring(START.length()), folder));
+            if (command.contains("visit.csv") && command.contains("import")) {
+                Files.writeString(
+                        folder.resolve("my-season/visit.csv"),
+                        "site,on_date,species,more_plugged\nNumber Nine,2016-01-20,Osmia lignaria,3\n");
+            }
+            if (command.contains("house.png")) {
+                Files.write(folder.resolve("my-season/house.png"), new byte[] {(byte) 0x89, 'P', 'N', 'G', 1});
+            }
+            String[] words = words(command.substring(START.length()), folder);
+            Run run = command.contains("--data") ? Run.later(words) : Run.of(words);
 
             assertThat(run.exit()).as(command + "\n" + run.err()).isZero();
             assertThat(run.out()).as(command).isNotBlank();

@@ -68,7 +68,9 @@ class UsageTest {
                         "Exit codes")
                 .contains("degree-days", "chill", "interval", "sample", "rinse", "mud", "range", "trend", "tunnels")
                 .contains("orchard", "sex-count", "years")
-                .contains("losses", "plug", "enemies");
+                .contains("losses", "plug", "enemies")
+                .contains("tables", "enter", "entries", "correct", "take-out", "undo", "done", "photo")
+                .contains("next-year", "spring", "import", "export");
         assertThat(Run.of("--help").exit()).isZero();
         assertThat(Run.of("plan", "--help").out()).contains("FILE", "--aim", "--json");
         assertThat(Run.of("plan", "--help").exit()).isZero();

@@ -24,11 +24,12 @@ import org.nestyear.app.service.DataFolder;
 class StartTest {
     @Test
     void withoutWordsItTakesTheUsualPortOpensTheBrowserAndAsksForTheToken() {
-        assertThat(ServeOptions.parse()).isEqualTo(new ServeOptions(Optional.empty(), true, true));
+        assertThat(ServeOptions.parse())
+                .isEqualTo(new ServeOptions(Optional.empty(), true, true, Optional.empty(), Optional.empty()));
         assertThat(ServeOptions.parse("--port", "9000", "--no-browser"))
-                .isEqualTo(new ServeOptions(Optional.of(9000), false, true));
+                .isEqualTo(new ServeOptions(Optional.of(9000), false, true, Optional.empty(), Optional.empty()));
         assertThat(ServeOptions.parse("--port=0", "--no-token"))
-                .isEqualTo(new ServeOptions(Optional.of(0), true, false));
+                .isEqualTo(new ServeOptions(Optional.of(0), true, false, Optional.empty(), Optional.empty()));
     }
 
     @ParameterizedTest
