@@ -53,8 +53,7 @@ public final class LargeAccount {
      */
     public static void main(String[] arguments) throws IOException {
         Path folder = Path.of(arguments[0]);
-        RecordBook book =
-                new RecordBook(Database.open(folder), InstantSource.system(), new EntryCheck(Set.of(BEE)));
+        RecordBook book = new RecordBook(Database.open(folder), InstantSource.system(), new EntryCheck(Set.of(BEE)));
         LargeAccount account = new LargeAccount(book);
         for (int site = 0; site < SITES; site++) {
             account.writeSite(site);
@@ -79,7 +78,8 @@ public final class LargeAccount {
     private void write(String words) {
         // The writer puts rows of one table in together.
         List<String> order = Sheets.list().stream().map(Sheet::name).toList();
-        waiting.sort((a, b) -> order.indexOf(a.sheet().name()) - order.indexOf(b.sheet().name()));
+        waiting.sort((a, b) ->
+                order.indexOf(a.sheet().name()) - order.indexOf(b.sheet().name()));
         written += book.write(KEEPER, words, waiting).orElseThrow().entries();
         waiting.clear();
     }
@@ -138,17 +138,29 @@ public final class LargeAccount {
         String batch = add(
                 "batch",
                 Map.of(
-                        "site", site,
-                        "name", siteName(number) + " " + year,
-                        "species", BEE,
-                        "year", Integer.toString(year),
-                        "origin", "local",
-                        "came_by", "own nests",
-                        "females", "400",
-                        "males", "600"));
+                        "site",
+                        site,
+                        "name",
+                        siteName(number) + " " + year,
+                        "species",
+                        BEE,
+                        "year",
+                        Integer.toString(year),
+                        "origin",
+                        "local",
+                        "came_by",
+                        "own nests",
+                        "females",
+                        "400",
+                        "males",
+                        "600"));
         add("release", Map.of("batch", batch, "site", site, "on_date", day(year, 90), "cocoons", "1000"));
-        add("unemerged", Map.of("batch", batch, "on_date", day(year, 150), "put_out", "1000", "left_closed", number(90)));
-        add("sexing", Map.of("batch", batch, "on_date", day(year, 20), "method", "width", "females", "40", "males", "60"));
+        add(
+                "unemerged",
+                Map.of("batch", batch, "on_date", day(year, 150), "put_out", "1000", "left_closed", number(90)));
+        add(
+                "sexing",
+                Map.of("batch", batch, "on_date", day(year, 20), "method", "width", "females", "40", "males", "60"));
         for (int i = 0; i < 10; i++) {
             add("measurement", Map.of("batch", batch, "on_date", day(year, 21), "weight_mg", "1" + number(90) + ".5"));
         }
@@ -159,12 +171,18 @@ public final class LargeAccount {
             add(
                     "tally",
                     Map.of(
-                            "opening", opening,
-                            "house", houses.get(i / 6),
-                            "nest", nests.get(i / 6 * NESTS + i % NESTS),
-                            "tunnel", "Row " + i,
-                            "found", "alive",
-                            "cells", number(60)));
+                            "opening",
+                            opening,
+                            "house",
+                            houses.get(i / 6),
+                            "nest",
+                            nests.get(i / 6 * NESTS + i % NESTS),
+                            "tunnel",
+                            "Row " + i,
+                            "found",
+                            "alive",
+                            "cells",
+                            number(60)));
         }
         for (String plant : plants) {
             add("bloom", Map.of("plant", plant, "on_date", day(year, 95), "stage", "first"));
@@ -185,12 +203,18 @@ public final class LargeAccount {
         add(
                 "visit",
                 Map.of(
-                        "site", site,
-                        "house", house,
-                        "species", BEE,
-                        "on_date", day(year, 92 + 2 * visit),
-                        "more_plugged", number(30),
-                        "mud", "damp"));
+                        "site",
+                        site,
+                        "house",
+                        house,
+                        "species",
+                        BEE,
+                        "on_date",
+                        day(year, 92 + 2 * visit),
+                        "more_plugged",
+                        number(30),
+                        "mud",
+                        "damp"));
     }
 
     private void fillWithReadings() {
@@ -217,7 +241,11 @@ public final class LargeAccount {
             LocalDateTime at = LocalDateTime.of(2015, 1, 1, 0, 0).plusMinutes(i / 10 * 15L);
             csv.append(siteName(i % 10 * 20)).append(",tunnel,").append(at).append(',');
             csv.append(String.format(Locale.ROOT, "%.1f", 10 + 8 * Math.sin(i / 10 * Math.PI / 48)));
-            csv.append(",").append(55 + i % 30).append(",Logger ").append(i % 10).append("\r\n");
+            csv.append(",")
+                    .append(55 + i % 30)
+                    .append(",Logger ")
+                    .append(i % 10)
+                    .append("\r\n");
         }
         return csv.toString();
     }
