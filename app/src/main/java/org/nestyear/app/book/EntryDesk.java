@@ -45,8 +45,15 @@ public final class EntryDesk {
     /** What may be chosen: the value to send, and how it reads. */
     public record Choice(String value, String words) {}
 
-    /** The entries of a table that may be linked to. */
-    public List<Choice> choices(String table) {
+    /**
+     * The entries of a table that may be linked to.
+     *
+     * @param most none are given where there are more
+     */
+    public List<Choice> choices(String table, int most) {
+        if (desk.count(Search.of(BookDesk.sheet(table))) > most) {
+            return List.of();
+        }
         Names names = desk.names();
         return names.list(table).stream()
                 .map(entry -> new Choice(names.uniqueName(table, entry.getKey()), entry.getValue()))
