@@ -70,7 +70,7 @@ class UsageTest {
                 .contains("orchard", "sex-count", "years")
                 .contains("losses", "plug", "enemies")
                 .contains("tables", "enter", "entries", "correct", "take-out", "undo", "done", "photo")
-                .contains("next-year", "spring", "import", "export");
+                .contains("next-year", "spring", "import", "export", "backup", "restore");
         assertThat(Run.of("--help").exit()).isZero();
         assertThat(Run.of("plan", "--help").out()).contains("FILE", "--aim", "--json");
         assertThat(Run.of("plan", "--help").exit()).isZero();
