@@ -257,6 +257,7 @@ CREATE TABLE measurement (
   sex TEXT CHECK (sex IN ('female', 'male'))
 );
 CREATE INDEX measurement_by_batch ON measurement (batch, on_date);
+CREATE INDEX measurement_in_order ON measurement (owner, removed_act, on_date, created_at, id);
 
 -- Bees of a batch put out on one day.
 CREATE TABLE release (
@@ -345,6 +346,7 @@ CREATE TABLE visit (
 );
 CREATE INDEX visit_by_site ON visit (site, on_date);
 CREATE INDEX visit_by_house ON visit (house, on_date);
+CREATE INDEX visit_in_order ON visit (owner, removed_act, on_date, created_at, id);
 
 -- Something seen: a first bee, the last, an enemy, a guest.
 CREATE TABLE sighting (
@@ -365,6 +367,7 @@ CREATE TABLE sighting (
   note TEXT CHECK (note <> '')
 );
 CREATE INDEX sighting_by_site ON sighting (site, on_date);
+CREATE INDEX sighting_in_order ON sighting (owner, removed_act, on_date, created_at, id);
 
 -- A thermometer read by hand or by a logger; times are the site's local times.
 CREATE TABLE reading (
@@ -385,7 +388,8 @@ CREATE TABLE reading (
   logger TEXT CHECK (logger <> ''),
   batch TEXT REFERENCES batch (id)
 );
-CREATE INDEX reading_by_time ON reading (owner, site, read_at);
+CREATE INDEX reading_by_site ON reading (site, read_at);
+CREATE INDEX reading_in_order ON reading (owner, removed_act, read_at, created_at, id);
 
 -- Nests of one kind of bee opened at a site on one day.
 CREATE TABLE opening (
@@ -427,6 +431,7 @@ CREATE TABLE tally (
 CREATE INDEX tally_by_opening ON tally (opening);
 CREATE INDEX tally_by_house ON tally (house);
 CREATE INDEX tally_by_nest ON tally (nest);
+CREATE INDEX tally_in_order ON tally (owner, removed_act, created_at, id);
 
 -- A rinse of gear or cocoons.
 CREATE TABLE rinse (
@@ -542,6 +547,7 @@ CREATE TABLE bloom (
   note TEXT CHECK (note <> '')
 );
 CREATE INDEX bloom_by_plant ON bloom (plant, on_date);
+CREATE INDEX bloom_in_order ON bloom (owner, removed_act, on_date, created_at, id);
 
 -- Anything else worth keeping.
 CREATE TABLE note (
@@ -559,3 +565,4 @@ CREATE TABLE note (
   note TEXT NOT NULL CHECK (note <> '')
 );
 CREATE INDEX note_by_site ON note (site, on_date);
+CREATE INDEX note_in_order ON note (owner, removed_act, on_date, created_at, id);

@@ -23,7 +23,7 @@ final class Sqlite {
         checkWritable(address);
         Runnable hold = hold(address);
         try {
-            DataSource source = source(address.file());
+            KeptConnections source = new KeptConnections(source(address.file()));
             Optional<SchemaState> state = SqliteFile.inspect(address.file());
             state.ifPresent(found -> found.check(address.words()));
             // Flyway takes as long to load as everything else about the records together, and at nearly every start it
@@ -31,7 +31,10 @@ final class Sqlite {
             if (state.isEmpty() || !state.get().isNewest()) {
                 FolderLock.inTurn(address.folder(), () -> bringUpToDate(address, source));
             }
-            return new OpenDatabase(address, source, hold);
+            return new OpenDatabase(address, source, () -> {
+                source.close();
+                hold.run();
+            });
         } catch (RuntimeException e) {
             hold.run();
             throw e;

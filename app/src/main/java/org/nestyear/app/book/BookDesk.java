@@ -2,6 +2,7 @@ package org.nestyear.app.book;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -62,6 +63,11 @@ public final class BookDesk {
         EntryCheck check = new EntryCheck(
                 EitherBee.all().stream().map(Species::latinName).collect(Collectors.toUnmodifiableSet()));
         return new BookDesk(source, clock, new RecordBook(source, clock, check), OWNER);
+    }
+
+    /** The day it is. */
+    public LocalDate today() {
+        return LocalDate.now(clock);
     }
 
     /** The whole account, to carry it elsewhere and back. */

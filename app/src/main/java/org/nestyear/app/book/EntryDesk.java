@@ -45,8 +45,15 @@ public final class EntryDesk {
     /** What may be chosen: the value to send, and how it reads. */
     public record Choice(String value, String words) {}
 
-    /** The entries of a table that may be linked to. */
-    public List<Choice> choices(String table) {
+    /**
+     * The entries of a table that may be linked to.
+     *
+     * @param most none are given where there are more
+     */
+    public List<Choice> choices(String table, int most) {
+        if (desk.count(Search.of(BookDesk.sheet(table))) > most) {
+            return List.of();
+        }
         Names names = desk.names();
         return names.list(table).stream()
                 .map(entry -> new Choice(names.uniqueName(table, entry.getKey()), entry.getValue()))
@@ -164,6 +171,14 @@ public final class EntryDesk {
             }
         }
         return faults.isEmpty() ? write(who, act, words, changes) : new SaveAnswer(Optional.empty(), faults, List.of());
+    }
+
+    /** The same for new rows whose links are ids and which were looked at before, such as a long log. */
+    SaveAnswer saveChecked(String who, String table, String act, String words, List<TypedRow> rows) {
+        Sheet sheet = BookDesk.sheet(table);
+        List<Change> changes = new ArrayList<>(rows.size());
+        rows.forEach(row -> changes.add(new Change.Add(sheet, row.id(), row.typed())));
+        return write(who, act, words, changes);
     }
 
     private SaveAnswer write(String who, String act, String words, List<Change> changes) {

@@ -10,9 +10,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.nestyear.records.book.Column;
 import org.nestyear.records.book.ColumnKind;
-import org.nestyear.records.book.Entry;
 import org.nestyear.records.book.RecordBook;
-import org.nestyear.records.book.Search;
 import org.nestyear.records.book.Sheet;
 import org.nestyear.records.book.Sheets;
 
@@ -22,6 +20,8 @@ import org.nestyear.records.book.Sheets;
  */
 final class Names {
     private static final String STEP = " / ";
+    // What entries without a name of their own are called by.
+    private static final List<String> NAMING = List.of("on_date", "species");
 
     private final RecordBook book;
     private final String owner;
@@ -42,11 +42,7 @@ final class Names {
 
     /** All full names of a table with their ids, in the order they were written. */
     List<Map.Entry<String, String>> list(String sheet) {
-        List<Map.Entry<String, String>> all = new ArrayList<>();
-        for (Entry entry : book.list(owner, Search.of(Sheets.get(sheet)))) {
-            all.add(Map.entry(entry.id(), name(sheet, entry.id())));
-        }
-        return all;
+        return List.copyOf(table(sheet).names().entrySet());
     }
 
     /** A name that leads back to this id: the full name, or the id itself where two are called the same. */
@@ -81,7 +77,10 @@ final class Names {
             tables.put(name, table);
             Sheet sheet = Sheets.get(name);
             Table filled = table;
-            book.each(owner, Search.of(sheet), entry -> put(filled, sheet, entry.id(), entry.values()));
+            List<String> columns = new ArrayList<>(sheet.isNamed() ? List.of(Sheet.NAME) : NAMING);
+            parent(sheet).ifPresent(column -> columns.add(column.name()));
+            columns.removeIf(column -> sheet.column(column).isEmpty());
+            book.eachOf(owner, sheet, columns, (id, values) -> put(filled, sheet, id, values));
         }
         return table;
     }

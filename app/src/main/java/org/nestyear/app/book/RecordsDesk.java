@@ -202,6 +202,21 @@ public final class RecordsDesk {
         return planImport(table, TextSource.ofFile(file));
     }
 
+    /**
+     * The same for a text held in memory.
+     *
+     * @param name name of the file, for messages
+     * @throws Refusal the first thing that is wrong, with its line
+     */
+    public ImportPlan planImport(String table, String name, String text) {
+        return planImport(table, TextSource.ofTexts(name, Map.of(name, text)));
+    }
+
+    /** Writes what was planned under an act id made before, so that sending it twice does it once. */
+    public Optional<DoneAct> apply(String who, String act, ImportPlan plan) {
+        return new SheetFiles(desk).apply(who, act, plan).map(DoneAct::of);
+    }
+
     /** Writes what was planned; empty if there was nothing to change. */
     public Optional<DoneAct> apply(String who, ImportPlan plan) {
         return new SheetFiles(desk).apply(who, plan).map(DoneAct::of);

@@ -3,11 +3,14 @@ package org.nestyear.app.book;
 import java.io.Writer;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.nestyear.app.service.Refusal;
 import org.nestyear.data.DataFault;
@@ -88,6 +91,11 @@ public final class SheetFiles {
      * @throws Refusal if the records changed since in a way that forbids it
      */
     public Optional<Act> apply(String who, ImportPlan plan) {
+        return apply(who, RecordBook.newId(), plan);
+    }
+
+    /** The same under an act id made before, so that sending it twice does it once. */
+    Optional<Act> apply(String who, String actId, ImportPlan plan) {
         List<Change> changes = plan.lines().stream()
                 .map(ImportPlan.Line::change)
                 .flatMap(Optional::stream)
@@ -95,6 +103,7 @@ public final class SheetFiles {
         return BookDesk.guarded(() -> desk.book()
                 .write(
                         desk.by(who),
+                        actId,
                         "read " + plan.name() + " into " + plan.sheet().title(),
                         changes));
     }
@@ -134,6 +143,9 @@ public final class SheetFiles {
         }
     }
 
+    /** What a row of a file tells. */
+    private record Told(int line, String id, Map<String, String> values) {}
+
     /** One file held against one table. */
     private final class Planning {
         private final Sheet sheet;
@@ -141,6 +153,8 @@ public final class SheetFiles {
         private final Names names;
         private final Map<String, Entry> byId = new HashMap<>();
         private final Map<String, List<Entry>> bySame = new HashMap<>();
+        private final Set<String> removed = new HashSet<>();
+        private final List<String> columns;
         private final Map<String, Integer> lineOfId = new HashMap<>();
         private final Map<String, Integer> lineOfKey = new HashMap<>();
 
@@ -148,44 +162,73 @@ public final class SheetFiles {
             this.sheet = sheet;
             this.table = table;
             this.names = names;
+            this.columns = table.header().stream()
+                    .filter(name -> !name.equals(ID) && !name.equals(WHO))
+                    .toList();
         }
 
+        // Of the entries that are there only those are held that the file may tell of: a table outgrows the memory.
         ImportPlan plan() {
+            List<Told> told = new ArrayList<>();
+            Optional<DataFault> fault = read(told);
+            Set<String> ids = told.stream().map(Told::id).collect(Collectors.toSet());
+            Set<String> identities =
+                    told.stream().map(row -> sheet.identity(row.values())).collect(Collectors.toSet());
             desk.book().each(desk.owner(), Search.of(sheet), entry -> {
-                byId.put(entry.id(), entry);
-                bySame.computeIfAbsent(sheet.identity(entry.values()), same -> new ArrayList<>(1))
-                        .add(entry);
+                if (ids.contains(entry.id())) {
+                    byId.put(entry.id(), entry);
+                }
+                String identity = sheet.identity(entry.values());
+                if (identities.contains(identity)) {
+                    bySame.computeIfAbsent(identity, same -> new ArrayList<>(1)).add(entry);
+                }
             });
+            removed.addAll(desk.book().removed(desk.owner(), sheet));
             List<ImportPlan.Line> lines = new ArrayList<>();
-            for (PlainTable.Row row : table.rows()) {
+            for (Told row : told) {
                 lines.add(line(row));
+            }
+            if (fault.isPresent()) {
+                throw fault.get();
             }
             return new ImportPlan(sheet, table.name(), lines);
         }
 
-        private ImportPlan.Line line(PlainTable.Row row) {
-            Map<String, String> typed = new LinkedHashMap<>();
-            for (int i = 0; i < table.header().size(); i++) {
-                typed.put(table.header().get(i), row.cells().get(i));
+        // Rows up to the first that cannot be understood; an earlier one may still be wrong in another way.
+        private Optional<DataFault> read(List<Told> told) {
+            try {
+                for (PlainTable.Row row : table.rows()) {
+                    Map<String, String> typed = new LinkedHashMap<>();
+                    for (int i = 0; i < table.header().size(); i++) {
+                        typed.put(table.header().get(i), row.cells().get(i));
+                    }
+                    String id = typed.getOrDefault(ID, "").strip();
+                    typed.remove(ID);
+                    typed.remove(WHO);
+                    told.add(new Told(row.line(), id, values(row.line(), typed)));
+                }
+                return Optional.empty();
+            } catch (DataFault e) {
+                return Optional.of(e);
             }
-            String id = typed.getOrDefault(ID, "").strip();
-            typed.remove(ID);
-            typed.remove(WHO);
-            Map<String, String> values = values(row.line(), typed);
-            checkOnce(row.line(), id, values);
-            Entry there = id.isEmpty() ? takeSame(values) : byId.get(id);
+        }
+
+        private ImportPlan.Line line(Told row) {
+            Map<String, String> values = row.values();
+            checkOnce(row.line(), row.id(), values);
+            Entry there = row.id().isEmpty() ? takeSame(values) : byId.get(row.id());
             if (there == null) {
-                return added(row.line(), id, values);
+                return added(row.line(), row.id(), values);
             }
-            Map<String, String> differences = differences(there, typed, values);
+            Map<String, String> differences = differences(there, values);
             return differences.isEmpty()
                     ? new ImportPlan.Line(row.line(), ImportPlan.Kind.SAME, Map.of(), Optional.empty())
                     : new ImportPlan.Line(
                             row.line(),
                             ImportPlan.Kind.CORRECTED,
                             differences,
-                            Optional.of(new Change.Correct(
-                                    sheet, there.id(), there.revision(), merged(there, typed, values))));
+                            Optional.of(
+                                    new Change.Correct(sheet, there.id(), there.revision(), merged(there, values))));
         }
 
         private Map<String, String> values(int line, Map<String, String> typed) {
@@ -236,7 +279,7 @@ public final class SheetFiles {
                         "an id as the program wrote it, or an empty cell for a new entry",
                         "");
             }
-            if (!id.isEmpty() && desk.find(sheet, id).isPresent()) {
+            if (removed.contains(id)) {
                 throw table.fault(
                         FaultCode.TABLE_VALUE,
                         line,
@@ -261,9 +304,9 @@ public final class SheetFiles {
         }
 
         // A column the file does not have is left as it stands; an empty cell takes the value away.
-        private Map<String, String> merged(Entry there, Map<String, String> typed, Map<String, String> values) {
+        private Map<String, String> merged(Entry there, Map<String, String> values) {
             Map<String, String> merged = new LinkedHashMap<>(there.values());
-            for (String column : typed.keySet()) {
+            for (String column : columns) {
                 String value = values.get(column);
                 if (value == null) {
                     merged.remove(column);
@@ -274,9 +317,9 @@ public final class SheetFiles {
             return merged;
         }
 
-        private Map<String, String> differences(Entry there, Map<String, String> typed, Map<String, String> values) {
+        private Map<String, String> differences(Entry there, Map<String, String> values) {
             Map<String, String> differences = new LinkedHashMap<>();
-            for (String column : typed.keySet()) {
+            for (String column : columns) {
                 String was = there.text(column);
                 String becomes = values.getOrDefault(column, "");
                 if (!was.equals(becomes)) {

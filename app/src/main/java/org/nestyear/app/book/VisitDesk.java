@@ -56,11 +56,15 @@ public final class VisitDesk {
                 .toList();
     }
 
-    /** The last visit to a site, if there was one. */
-    public Optional<ShownEntry> last(Site site) {
-        return desk.list(Search.of(Sheets.get("visit")).where("site", site.id()).newest(1, 0)).stream()
-                .findFirst()
-                .map(entry -> ShownEntry.of(entry, desk.names(), List.of()));
+    /** The last visit to each of some sites, by the site's id, where there was one. */
+    public Map<String, ShownEntry> last(List<Site> sites) {
+        Names names = desk.names();
+        Map<String, ShownEntry> last = new LinkedHashMap<>();
+        for (Site site : sites) {
+            desk.list(Search.of(Sheets.get("visit")).where("site", site.id()).newest(1, 0))
+                    .forEach(entry -> last.put(site.id(), ShownEntry.of(entry, names, List.of())));
+        }
+        return last;
     }
 
     /** What can be seen. */

@@ -35,7 +35,9 @@ final class EntryPage {
     record Sent(String id, int revision, String act, Map<String, String> values) {}
 
     /** What stands in the form of a new entry: what the address says, else today, the site used last, this zone. */
-    Map<String, String> beginning(EntryForm form, Map<String, String> query, String site) {
+    Map<String, String> beginning(EntryForm form, Map<String, String> query, String usedLast) {
+        List<EntryDesk.Choice> sites = desk.choices("site");
+        String site = sites.size() == 1 ? sites.get(0).value() : usedLast;
         Map<String, String> values = new LinkedHashMap<>();
         String zone = ZoneId.systemDefault().getId();
         for (EntryForm.Field field : form.fields()) {
@@ -116,7 +118,8 @@ final class EntryPage {
                 .orElse("");
     }
 
-    private static Map<String, String> differing(EntryForm form, Map<String, String> typed, Map<String, String> now) {
+    /** What stands in the records where it is not what was typed, by column. */
+    static Map<String, String> differing(EntryForm form, Map<String, String> typed, Map<String, String> now) {
         Map<String, String> differing = new LinkedHashMap<>();
         for (EntryForm.Field field : form.fields()) {
             String stands = now.getOrDefault(field.name(), "");

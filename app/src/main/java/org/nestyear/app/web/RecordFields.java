@@ -89,12 +89,9 @@ final class RecordFields {
                         .map(word -> new Choice(word, word.replace('_', ' ')))
                         .toList();
             case SPECIES -> EntryDesk.bees();
-            case LINK -> choices.computeIfAbsent(field.linkTo(), desk::choices);
+            case LINK -> choices.computeIfAbsent(field.linkTo(), table -> desk.choices(table, MOST_OPTIONS));
             default -> List.of();
         };
-        if (all.size() > MOST_OPTIONS) {
-            return List.of();
-        }
         List<FieldView.Option> options = new ArrayList<>();
         boolean known = value.isEmpty();
         for (Choice choice : all) {

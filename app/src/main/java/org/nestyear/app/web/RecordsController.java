@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.nestyear.app.book.BookDesk;
 import org.nestyear.app.book.DoneAct;
 import org.nestyear.app.book.EntryDesk;
@@ -71,8 +72,11 @@ class RecordsController {
 
     private String page(HttpServletRequest request, String notice, List<String> problem, int from) {
         List<VisitDesk.Site> sites = visits.sites();
-        List<RecordsView.Site> shown =
-                sites.stream().skip(from).limit(SITES).map(this::site).toList();
+        List<VisitDesk.Site> here = sites.stream().skip(from).limit(SITES).toList();
+        Map<String, ShownEntry> last = visits.last(here);
+        List<RecordsView.Site> shown = here.stream()
+                .map(site -> site(site, Optional.ofNullable(last.get(site.id()))))
+                .toList();
         RecordsView view = new RecordsView(
                 Heads.of("Records", request),
                 Person.of(request),
@@ -88,12 +92,12 @@ class RecordsController {
         return pages.render("records.jte", view);
     }
 
-    private RecordsView.Site site(VisitDesk.Site site) {
+    private static RecordsView.Site site(VisitDesk.Site site, Optional<ShownEntry> last) {
         return new RecordsView.Site(
                 site.name(),
                 "?site=" + URLEncoder.encode(site.value(), StandardCharsets.UTF_8),
                 EntryController.ENTRY + "site/" + site.id(),
-                visits.last(site).map(RecordsController::last).orElse("No visit written down yet."));
+                last.map(RecordsController::last).orElse("No visit written down yet."));
     }
 
     private static String last(ShownEntry visit) {

@@ -4,8 +4,6 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import java.time.Clock;
-import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import org.nestyear.app.book.BookDesk;
@@ -35,7 +33,6 @@ class ShareController {
     private final JobCalendar calendar;
     private final KeptFolder folder;
     private final Pages pages;
-    private final Clock clock = Clock.system(ZoneId.systemDefault());
 
     ShareController(BookDesk desk, KeptFolder folder, Pages pages) {
         this.records = new RecordsDesk(desk);
@@ -52,7 +49,7 @@ class ShareController {
     @GetMapping(path = SHARE + "/account", produces = "application/zip")
     ResponseEntity<StreamingResponseBody> account() {
         return download(
-                "nestyear-account-" + LocalDate.now(clock) + ".zip",
+                "nestyear-account-" + records.desk().today() + ".zip",
                 "application/zip",
                 out -> records.desk().archive().write(out, table -> {}));
     }
@@ -63,7 +60,7 @@ class ShareController {
         return download(
                 "nestyear-darwin-core.zip",
                 "application/zip",
-                out -> new OpenFiles(records).darwinCore(places, LocalDate.now(clock), out));
+                out -> new OpenFiles(records).darwinCore(places, records.desk().today(), out));
     }
 
     @GetMapping(path = SHARE + "/geojson", produces = "application/geo+json")
@@ -98,7 +95,7 @@ class ShareController {
     /** The calendar itself, for whoever has the secret address; nothing else of the records is open to it. */
     @GetMapping(path = CALENDAR + "{secret}.ics")
     ResponseEntity<String> calendar(@PathVariable String secret) {
-        return calendar.open(secret, LocalDate.now(clock))
+        return calendar.open(secret, records.desk().today())
                 .map(text -> ResponseEntity.ok()
                         .header(HttpHeaders.CONTENT_TYPE, "text/calendar;charset=utf-8")
                         .header(HttpHeaders.CACHE_CONTROL, "private, max-age=3600")
@@ -126,7 +123,7 @@ class ShareController {
                                         link.id(),
                                         link.name(),
                                         link.madeAt()
-                                                .atZone(clock.getZone())
+                                                .atZone(ZoneId.systemDefault())
                                                 .toLocalDate()
                                                 .toString(),
                                         link.revoked()))

@@ -13,6 +13,10 @@ import org.springframework.web.multipart.MaxUploadSizeExceededException;
 /** Turns what a keeper can do something about into a page that says so; defects go on to the page for those. */
 @RestControllerAdvice
 class TroubleAdvice {
+    /** What is said of a file that is too large, wherever it was refused. */
+    static final String TOO_LARGE =
+            "A file is too large; expected at most 20 MB a file and 60 MB together. (NY-UPLOAD-SIZE)";
+
     private final Pages pages;
 
     TroubleAdvice(Pages pages) {
@@ -35,9 +39,7 @@ class TroubleAdvice {
 
     @ExceptionHandler(MaxUploadSizeExceededException.class)
     ResponseEntity<String> tooLarge(MaxUploadSizeExceededException thrown, HttpServletRequest request) {
-        List<String> lines =
-                List.of("A file is too large; expected at most 20 MB a file and 60 MB together. (NY-UPLOAD-SIZE)");
-        return page(HttpStatus.CONTENT_TOO_LARGE, "Nothing was opened or kept", lines, request);
+        return page(HttpStatus.CONTENT_TOO_LARGE, "Nothing was opened or kept", List.of(TOO_LARGE), request);
     }
 
     private ResponseEntity<String> page(

@@ -33,6 +33,7 @@ class TroubleController implements ErrorController {
         return switch (status) {
             case NOT_FOUND -> "There is no such page";
             case FORBIDDEN -> "This form is out of date";
+            case CONTENT_TOO_LARGE -> "Nothing was opened or kept";
             case INTERNAL_SERVER_ERROR -> "A mistake in Nestyear";
             default -> "This was not understood";
         };
@@ -43,6 +44,7 @@ class TroubleController implements ErrorController {
             case NOT_FOUND -> "Maybe the address was mistyped.";
             case FORBIDDEN ->
                 "It came from a page opened before Nestyear was started again. Open the page anew and send it again.";
+            case CONTENT_TOO_LARGE -> TroubleAdvice.TOO_LARGE;
             case INTERNAL_SERVER_ERROR ->
                 "It is not your doing, and your records are as they were. The terminal says more; please report it.";
             default -> "The browser sent something this page does not expect. Open the page anew and try again.";

@@ -42,6 +42,10 @@ import org.springframework.context.annotation.Import;
     ShareController.class,
     RecordsController.class,
     VisitController.class,
+    TallyController.class,
+    LoggerController.class,
+    SheetController.class,
+    SheetFileController.class,
     EntryController.class,
     TroubleController.class,
     TroubleAdvice.class

@@ -15,8 +15,13 @@ final class OwnServer {
     private OwnServer() {}
 
     static WebServer.Running start(Path home) {
+        return start(home, CLOCK);
+    }
+
+    /** The same on another day. */
+    static WebServer.Running start(Path home, Clock clock) {
         ServeOptions options = ServeOptions.parse("--port", "0", "--no-browser");
         return WebServer.launch(
-                options, home, SeasonDesk.at(home, CLOCK), new CommandSums(CLOCK), BookDesk.at(home, CLOCK));
+                options, home, SeasonDesk.at(home, clock), new CommandSums(clock), BookDesk.at(home, clock));
     }
 }

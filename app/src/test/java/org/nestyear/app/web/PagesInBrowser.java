@@ -75,7 +75,20 @@ abstract class PagesInBrowser {
     @BeforeEach
     void openPages() throws IOException {
         server = OwnServer.start(Files.createDirectories(folder.resolve("home")));
-        context = browser.newContext(new Browser.NewContextOptions().setViewportSize(LAPTOP, 900));
+        use(new Browser.NewContextOptions().setViewportSize(LAPTOP, 900));
+    }
+
+    /** Goes on as a keeper with a phone in the hand: touch, and a narrow screen. */
+    final void usePhone() {
+        context.close();
+        use(new Browser.NewContextOptions()
+                .setViewportSize(PHONE, 844)
+                .setHasTouch(true)
+                .setIsMobile(true));
+    }
+
+    private void use(Browser.NewContextOptions options) {
+        context = browser.newContext(options);
         page = context.newPage();
         page.onConsoleMessage(message -> {
             if (message.type().equals("error") || message.type().equals("warning")) {

@@ -1,5 +1,6 @@
 package org.nestyear.records.book;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -65,5 +66,22 @@ final class Corrections {
         if (changed != 1) {
             throw new ChangedSinceException("that entry was changed in the meantime");
         }
+    }
+
+    /** Every value of an entry that was replaced, newest first. */
+    static List<Correction> list(JdbcTemplate jdbc, String owner, Sheet sheet, String id) {
+        return jdbc.query(
+                "SELECT c.*, a.who AS act_who, a.undone_by AS act_undone FROM correction c JOIN act a ON a.id = c.act"
+                        + " WHERE c.owner = ? AND c.sheet = ? AND c.entry = ? AND c.column_name <> '' ORDER BY c.created_at DESC, c.id DESC",
+                (row, number) -> new Correction(
+                        Instant.parse(row.getString("created_at")),
+                        row.getString("act_who"),
+                        row.getString("column_name"),
+                        Objects.requireNonNullElse(row.getString("was"), ""),
+                        Objects.requireNonNullElse(row.getString("became"), ""),
+                        row.getString("act_undone") != null),
+                owner,
+                sheet.name(),
+                id);
     }
 }

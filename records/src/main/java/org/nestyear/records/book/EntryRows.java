@@ -121,6 +121,24 @@ final class EntryRows {
                 values);
     }
 
+    /** Ids and some columns of the entries of an owner. */
+    static String select(Sheet sheet, List<String> columns) {
+        return "SELECT id, " + String.join(", ", columns) + " FROM " + sheet.name()
+                + " WHERE owner = ? AND removed_act IS NULL ORDER BY created_at, id";
+    }
+
+    /** What some columns of the current row tell. */
+    static Map<String, String> values(Sheet sheet, List<String> columns, ResultSet row) throws SQLException {
+        Map<String, String> values = new LinkedHashMap<>();
+        for (String name : columns) {
+            String value = read(sheet.column(name).orElseThrow(), row);
+            if (value != null) {
+                values.put(name, value);
+            }
+        }
+        return values;
+    }
+
     static @Nullable String read(Column column, ResultSet row) throws SQLException {
         return switch (column.kind()) {
             case WHOLE -> {

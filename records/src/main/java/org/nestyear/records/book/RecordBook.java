@@ -12,6 +12,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
@@ -216,6 +217,28 @@ public final class RecordBook {
                 sql.values().toArray());
     }
 
+    /**
+     * Hands over the ids of a table with some of their values, in the order they were written.
+     *
+     * @param columns names of the columns that are wanted
+     */
+    public void eachOf(String owner, Sheet sheet, List<String> columns, BiConsumer<String, Map<String, String>> take) {
+        jdbc.query(
+                EntryRows.select(sheet, columns),
+                row -> {
+                    take.accept(row.getString("id"), EntryRows.values(sheet, columns, row));
+                },
+                owner);
+    }
+
+    /** The ids of entries that were taken out. */
+    public Set<String> removed(String owner, Sheet sheet) {
+        return Set.copyOf(jdbc.queryForList(
+                "SELECT id FROM " + sheet.name() + " WHERE owner = ? AND removed_act IS NOT NULL",
+                String.class,
+                owner));
+    }
+
     /** How many entries there are. */
     public int count(String owner, Search search) {
         SearchSql sql = SearchSql.of(owner, search);
@@ -226,19 +249,7 @@ public final class RecordBook {
 
     /** Every value of an entry that was replaced, newest first. */
     public List<Correction> listCorrections(String owner, Sheet sheet, String id) {
-        return jdbc.query(
-                "SELECT c.*, a.who AS act_who, a.undone_by AS act_undone FROM correction c JOIN act a ON a.id = c.act"
-                        + " WHERE c.owner = ? AND c.sheet = ? AND c.entry = ? AND c.column_name <> '' ORDER BY c.created_at DESC, c.id DESC",
-                (row, number) -> new Correction(
-                        Instant.parse(row.getString("created_at")),
-                        row.getString("act_who"),
-                        row.getString("column_name"),
-                        Objects.requireNonNullElse(row.getString("was"), ""),
-                        Objects.requireNonNullElse(row.getString("became"), ""),
-                        row.getString("act_undone") != null),
-                owner,
-                sheet.name(),
-                id);
+        return Corrections.list(jdbc, owner, sheet, id);
     }
 
     /** Changes of one act on their way into the tables; new entries of one table go there in batches. */

@@ -7,7 +7,16 @@ import org.jspecify.annotations.Nullable;
 /** A search as SQL. Names of columns are checked against the table, values are bound. */
 record SearchSql(String select, String count, List<Object> values) {
     static SearchSql of(String owner, Search search) {
-        StringBuilder where = new StringBuilder(" WHERE owner = ? AND removed_act IS NULL");
+        boolean linked = search.equal().entrySet().stream()
+                .anyMatch(e -> !e.getValue().isEmpty()
+                        && search.sheet()
+                                .column(e.getKey())
+                                .filter(c -> c.kind() == ColumnKind.LINK)
+                                .isPresent());
+        // What belongs to one parent is few: an index that begins with the owner, though in the right order, must not
+        // be taken for it, and none can be for a sum.
+        StringBuilder where = new StringBuilder(linked ? " WHERE owner || '' = ?" : " WHERE owner = ?")
+                .append(" AND removed_act IS NULL");
         List<Object> values = new ArrayList<>();
         values.add(owner);
         search.equal().forEach((name, value) -> {
