@@ -22,8 +22,8 @@ final class Sqlite {
     static OpenDatabase open(DatabaseAddress.InFolder address) {
         checkWritable(address);
         Runnable hold = hold(address);
+        KeptConnections source = new KeptConnections(source(address.file()));
         try {
-            KeptConnections source = new KeptConnections(source(address.file()));
             Optional<SchemaState> state = SqliteFile.inspect(address.file());
             state.ifPresent(found -> found.check(address.words()));
             // Flyway takes as long to load as everything else about the records together, and at nearly every start it
@@ -36,14 +36,14 @@ final class Sqlite {
                 hold.run();
             });
         } catch (RuntimeException e) {
+            source.close();
             hold.run();
             throw e;
         }
     }
 
-    // Looked at once more, because another program may have done it meanwhile. Records that are older than the program
-    // are
-    // copied first: their tables are only ever brought forward.
+    // Looked at once more, because another program may have done it meanwhile. Older records are copied first: their
+    // tables are only ever brought forward.
     private static Optional<SchemaState> bringUpToDate(DatabaseAddress.InFolder address, DataSource source) {
         Optional<SchemaState> state = SqliteFile.inspect(address.file());
         state.ifPresent(found -> found.check(address.words()));
