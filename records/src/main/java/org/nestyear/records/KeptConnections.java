@@ -56,7 +56,6 @@ final class KeptConnections extends DelegatingDataSource implements AutoCloseabl
                 each.close();
             } catch (SQLException e) {
                 // The next to open the file finds the log and takes what is in it.
-                continue;
             }
         }
     }
