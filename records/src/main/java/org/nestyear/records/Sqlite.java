@@ -18,14 +18,15 @@ final class Sqlite {
 
     private static final int BUSY_MILLISECONDS = 5000;
     private static final int MOST_CONNECTIONS = 32;
+    private static final int CACHE_KILOBYTES = 32_000;
 
     private Sqlite() {}
 
     static OpenDatabase open(DatabaseAddress.InFolder address) {
         checkWritable(address);
         Runnable hold = hold(address);
+        HikariDataSource source = pool(address.file());
         try {
-            HikariDataSource source = pool(address.file());
             Optional<SchemaState> state = SqliteFile.inspect(address.file());
             state.ifPresent(found -> found.check(address.words()));
             // Flyway takes as long to load as everything else about the records together, and at nearly every start it
@@ -38,14 +39,14 @@ final class Sqlite {
                 hold.run();
             });
         } catch (RuntimeException e) {
+            source.close();
             hold.run();
             throw e;
         }
     }
 
-    // Looked at once more, because another program may have done it meanwhile. Records that are older than the program
-    // are
-    // copied first: their tables are only ever brought forward.
+    // Looked at once more, because another program may have done it meanwhile. Older records are copied first: their
+    // tables are only ever brought forward.
     private static Optional<SchemaState> bringUpToDate(DatabaseAddress.InFolder address, DataSource source) {
         Optional<SchemaState> state = SqliteFile.inspect(address.file());
         state.ifPresent(found -> found.check(address.words()));
@@ -119,6 +120,9 @@ final class Sqlite {
         config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
         config.setBusyTimeout(BUSY_MILLISECONDS);
         config.enforceForeignKeys(true);
+        // Ids are in no order, so a long import touches pages all over its indexes; the two megabytes that SQLite keeps
+        // unless told are too few.
+        config.setCacheSize(-CACHE_KILOBYTES);
         return config;
     }
 }

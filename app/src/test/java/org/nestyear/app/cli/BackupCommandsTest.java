@@ -35,7 +35,7 @@ class BackupCommandsTest {
         assertThat(made.exit()).as(made.err()).isZero();
         assertThat(made.out()).contains(copy, "1 entry, ").contains("read through and whole.");
 
-        Run second = Run.of("enter", "note", "site=Orchard", "on_date=2015-03-01", "about=first", "--data", data);
+        Run second = Run.of("enter", "note", "site=Orchard", "on_date=2015-03-01", "note=first", "--data", data);
         assertThat(second.exit()).as(second.err()).isZero();
         Run back = Run.of("restore", copy, "--data", data);
         // The program that wrote the entry, this one, has the records open.

@@ -9,14 +9,12 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
-import java.util.Arrays;
 import java.util.Map;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.nestyear.records.Database;
 
 /** Where the records are by environment and command line, and the copy a day. */
 class RecordsHomeTest {
@@ -76,12 +74,14 @@ class RecordsHomeTest {
         assertThat(copy).isRegularFile();
         assertThat(complaints).isEmpty();
 
-        byte[] bytes = Files.readAllBytes(copy);
-        Files.write(folder.resolve(Database.FILE_NAME), Arrays.copyOf(bytes, bytes.length / 2));
+        // A file where the folder of copies was: none can be written there.
+        Files.move(folder.resolve("backups"), folder.resolve("elsewhere"));
+        Files.writeString(folder.resolve("backups"), "x");
         DailyCopies.start(home, Clock.offset(CLOCK, Duration.ofDays(1)), complaints::add);
         assertThat(complaints.poll(60, TimeUnit.SECONDS))
-                .startsWith("today's copy of the records could not be made: the records in ")
-                .contains("damaged");
-        assertThat(copy).isRegularFile();
+                .startsWith("today's copy of the records could not be made: the copy ")
+                .contains("cannot be written; expected ");
+        assertThat(folder.resolve("elsewhere").resolve("nestyear-2026-11-25.sqlite"))
+                .isRegularFile();
     }
 }

@@ -223,9 +223,8 @@ public final class RecordBook {
      * @param columns names of the columns that are wanted
      */
     public void eachOf(String owner, Sheet sheet, List<String> columns, BiConsumer<String, Map<String, String>> take) {
-        List<Column> wanted = columns.stream()
-                .map(name -> sheet.column(name).orElseThrow())
-                .toList();
+        List<Column> wanted =
+                columns.stream().map(name -> sheet.column(name).orElseThrow()).toList();
         jdbc.query(
                 EntryRows.select(sheet, columns),
                 row -> {
