@@ -2,6 +2,7 @@ package org.nestyear.app.book;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.Month;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -17,7 +18,6 @@ import org.nestyear.core.release.CurvePoint;
 import org.nestyear.core.release.ReleasePlan;
 import org.nestyear.core.release.Seen;
 import org.nestyear.core.release.Sighting;
-import org.nestyear.core.season.SeasonFrame;
 import org.nestyear.core.source.Parameter;
 import org.nestyear.data.TextSource;
 import org.nestyear.records.book.Entry;
@@ -53,6 +53,7 @@ public record SpringThatWas(
         List<Parameter> basis) {
     /** Longest look ahead of the sighting check, days; numerical. */
     private static final int LOOK_AHEAD = 74;
+    private static final int LAST_OF_JUNE = 30;
     /** Days before the release from which other days are looked at; numerical. */
     private static final int BEFORE = 30;
 
@@ -198,11 +199,10 @@ public record SpringThatWas(
     }
 
     private static @Nullable LocalDate weatherKnown(KeptSeason season, LocalDate released, Watched watched) {
-        LocalDate after = released.plusDays(LOOK_AHEAD);
-        // A day too late in summer belongs to the plan of the next spring.
-        while (SeasonFrame.planningFrom(after).year() != season.year()) {
-            after = after.minusDays(1);
-        }
+        // A plan tries no later day, so none can be asked about.
+        LocalDate last = LocalDate.of(season.year(), Month.JUNE, LAST_OF_JUNE);
+        LocalDate ahead = released.plusDays(LOOK_AHEAD);
+        LocalDate after = ahead.isAfter(last) ? last : ahead;
         try {
             return PlanService.standard()
                     .sighting(season.asOf(after, false), after, after, released, watched.before)

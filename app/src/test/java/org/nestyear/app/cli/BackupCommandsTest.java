@@ -45,9 +45,10 @@ class BackupCommandsTest {
         String fresh = folder.resolve("fresh").toString();
         Run elsewhere = Run.of("restore", copy, "--data", fresh);
         assertThat(elsewhere.exit()).as(elsewhere.err()).isZero();
-        assertThat(elsewhere.out()).contains("are now those of", copy).doesNotContain("kept in");
+        // Lines break where a path is long.
+        assertThat(elsewhere.out().replaceAll("\\s+", " ")).contains("are now those of", copy).doesNotContain("kept in");
         Run again = Run.of("restore", copy, "--data", fresh);
-        assertThat(again.out()).contains("kept in").contains("nestyear-replaced-2015-03-10-120000.sqlite");
+        assertThat(again.out().replaceAll("\\s+", " ")).contains("kept in").contains("nestyear-replaced-2015-03-10-120000.sqlite");
         assertThat(Run.of("entries", "site", "--data", fresh).out()).contains("Orchard");
     }
 

@@ -12,7 +12,7 @@ class UsageTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             plam x.toml               | nestyear: "plam" is not a command of nestyear; expected one of | Maybe "plan" was meant.
-            plan                      | nestyear: nestyear plan lacks something; expected FILE (The season file (TOML)). | Maybe see nestyear plan --help.
+            plan                      | nestyear: neither a file nor --site is given; expected one of them. |
             demo --jsn                | nestyear: "--jsn" is not an option of nestyear demo; expected one of | Maybe "--json" was meant.
             demo now                  | nestyear: "now" is not an argument of nestyear demo; expected nothing there. | Maybe see nestyear demo --help.
             demo --aim honey          | nestyear: --aim is "honey"; expected one of both, brood, bloom. |
