@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.nestyear.records.book.Column;
 import org.nestyear.records.book.ColumnKind;
@@ -19,6 +21,12 @@ import org.nestyear.records.book.Sheets;
  * work; a table is read when it is first asked for.
  */
 final class Names {
+    private static final Set<String> LINKED_TO = Sheets.list().stream()
+            .flatMap(sheet -> sheet.columns().stream())
+            .map(Column::linkTo)
+            .filter(name -> !name.isEmpty())
+            .collect(Collectors.toUnmodifiableSet());
+
     private static final String STEP = " / ";
     // What entries without a name of their own are called by.
     private static final List<String> NAMING = List.of("on_date", "species");
@@ -67,6 +75,10 @@ final class Names {
 
     /** Makes an entry known that is about to be written, so that later rows may name it. */
     void learn(Sheet sheet, String id, Map<String, String> values) {
+        // What nothing links to needs no name, and its table may be too long to read for one.
+        if (!LINKED_TO.contains(sheet.name())) {
+            return;
+        }
         put(table(sheet.name()), sheet, id, values);
     }
 

@@ -53,6 +53,7 @@ public record SpringThatWas(
         List<Parameter> basis) {
     /** Longest look ahead of the sighting check, days; numerical. */
     private static final int LOOK_AHEAD = 74;
+
     private static final int LAST_OF_JUNE = 30;
     /** Days before the release from which other days are looked at; numerical. */
     private static final int BEFORE = 30;

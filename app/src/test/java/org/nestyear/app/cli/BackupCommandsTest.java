@@ -46,9 +46,13 @@ class BackupCommandsTest {
         Run elsewhere = Run.of("restore", copy, "--data", fresh);
         assertThat(elsewhere.exit()).as(elsewhere.err()).isZero();
         // Lines break where a path is long.
-        assertThat(elsewhere.out().replaceAll("\\s+", " ")).contains("are now those of", copy).doesNotContain("kept in");
+        assertThat(elsewhere.out().replaceAll("\\s+", " "))
+                .contains("are now those of", copy)
+                .doesNotContain("kept in");
         Run again = Run.of("restore", copy, "--data", fresh);
-        assertThat(again.out().replaceAll("\\s+", " ")).contains("kept in").contains("nestyear-replaced-2015-03-10-120000.sqlite");
+        assertThat(again.out().replaceAll("\\s+", " "))
+                .contains("kept in")
+                .contains("nestyear-replaced-2015-03-10-120000.sqlite");
         assertThat(Run.of("entries", "site", "--data", fresh).out()).contains("Orchard");
     }
 
