@@ -1,5 +1,6 @@
 package org.nestyear.records;
 
+import com.zaxxer.hikari.HikariDataSource;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,13 +17,14 @@ final class Sqlite {
     static final String BYTES = "BLOB";
 
     private static final int BUSY_MILLISECONDS = 5000;
+    private static final int MOST_CONNECTIONS = 32;
 
     private Sqlite() {}
 
     static OpenDatabase open(DatabaseAddress.InFolder address) {
         checkWritable(address);
         Runnable hold = hold(address);
-        KeptConnections source = new KeptConnections(source(address.file()));
+        HikariDataSource source = pool(address.file());
         try {
             Optional<SchemaState> state = SqliteFile.inspect(address.file());
             state.ifPresent(found -> found.check(address.words()));
@@ -89,10 +91,18 @@ final class Sqlite {
                 cause);
     }
 
-    private static DataSource source(Path file) {
+    // To open a connection costs more than most questions, and to close the last one makes SQLite empty its log into
+    // the
+    // file. One thread may hold two at once, so there are many more than threads that write.
+    private static HikariDataSource pool(Path file) {
         SQLiteDataSource source = new SQLiteDataSource(settings());
         source.setUrl(url(file));
-        return source;
+        HikariDataSource pool = new HikariDataSource();
+        pool.setPoolName("records-file");
+        pool.setDataSource(source);
+        pool.setMaximumPoolSize(MOST_CONNECTIONS);
+        pool.setMinimumIdle(0);
+        return pool;
     }
 
     static String url(Path file) {

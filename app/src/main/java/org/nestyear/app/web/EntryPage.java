@@ -36,7 +36,7 @@ final class EntryPage {
 
     /** What stands in the form of a new entry: what the address says, else today, the site used last, this zone. */
     Map<String, String> beginning(EntryForm form, Map<String, String> query, String usedLast) {
-        List<EntryDesk.Choice> sites = desk.choices("site");
+        List<EntryDesk.Choice> sites = desk.choices("site", 1);
         String site = sites.size() == 1 ? sites.get(0).value() : usedLast;
         Map<String, String> values = new LinkedHashMap<>();
         String zone = ZoneId.systemDefault().getId();

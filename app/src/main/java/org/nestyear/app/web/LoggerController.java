@@ -27,6 +27,7 @@ import org.springframework.web.multipart.MultipartFile;
 /** Readings of a logger: paste or choose a file, look at what it holds, save. */
 @RestController
 class LoggerController {
+    private static final int MOST_CHOICES = 1000;
     private static final String PATH = "/records/logger";
     private static final String KEPT = LoggerController.class.getName();
     private static final int LONGEST_KEPT = 100_000;
@@ -49,7 +50,7 @@ class LoggerController {
             @RequestParam(defaultValue = "") String site,
             @RequestParam(defaultValue = "") String saved,
             HttpServletRequest request) {
-        List<EntryDesk.Choice> sites = entries.choices("site");
+        List<EntryDesk.Choice> sites = entries.choices("site", MOST_CHOICES);
         String usedLast = sites.size() == 1 ? sites.get(0).value() : Kept.get(request, "site");
         String here = site.isEmpty() ? usedLast : site;
         Optional<DoneAct> act = entries.findAct(saved);
@@ -162,11 +163,11 @@ class LoggerController {
         LoggerView view = new LoggerView(
                 Heads.of("Logger readings", request),
                 Person.of(request),
-                options(entries.choices("site"), lying.site()),
+                options(entries.choices("site", MOST_CHOICES), lying.site()),
                 LoggerDesk.places().stream()
                         .map(word -> new FieldView.Option(word, word, word.equals(lying.place())))
                         .toList(),
-                options(entries.choices("batch"), lying.batch()),
+                options(entries.choices("batch", MOST_CHOICES), lying.batch()),
                 lying.logger(),
                 text.length() > LONGEST_KEPT ? "" : text,
                 facts,

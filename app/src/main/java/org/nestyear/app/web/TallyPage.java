@@ -15,6 +15,7 @@ import org.nestyear.app.service.Refusal;
 
 /** Puts the counter of an opening on a page. */
 final class TallyPage {
+    private static final int MOST_CHOICES = 20_000;
     private static final String KEYS = "a1234567890bcd";
     private static final int MOST_NESTS = 300;
 
@@ -87,7 +88,7 @@ final class TallyPage {
     }
 
     private List<FieldView.Option> options(String table, String site, String chosen) {
-        return entries.choices(table).stream()
+        return entries.choices(table, MOST_CHOICES).stream()
                 .filter(choice -> choice.words().startsWith(site + " / "))
                 .limit(MOST_NESTS)
                 .map(choice -> new FieldView.Option(

@@ -128,12 +128,12 @@ final class EntryRows {
     }
 
     /** What some columns of the current row tell. */
-    static Map<String, String> values(Sheet sheet, List<String> columns, ResultSet row) throws SQLException {
+    static Map<String, String> values(List<Column> columns, ResultSet row) throws SQLException {
         Map<String, String> values = new LinkedHashMap<>();
-        for (String name : columns) {
-            String value = read(sheet.column(name).orElseThrow(), row);
+        for (Column column : columns) {
+            String value = read(column, row);
             if (value != null) {
-                values.put(name, value);
+                values.put(column.name(), value);
             }
         }
         return values;

@@ -223,10 +223,12 @@ public final class RecordBook {
      * @param columns names of the columns that are wanted
      */
     public void eachOf(String owner, Sheet sheet, List<String> columns, BiConsumer<String, Map<String, String>> take) {
+        List<Column> wanted =
+                columns.stream().map(name -> sheet.column(name).orElseThrow()).toList();
         jdbc.query(
                 EntryRows.select(sheet, columns),
                 row -> {
-                    take.accept(row.getString("id"), EntryRows.values(sheet, columns, row));
+                    take.accept(row.getString("id"), EntryRows.values(wanted, row));
                 },
                 owner);
     }
