@@ -18,6 +18,7 @@ final class Sqlite {
 
     private static final int BUSY_MILLISECONDS = 5000;
     private static final int MOST_CONNECTIONS = 32;
+    private static final int CACHE_KILOBYTES = 32_000;
 
     private Sqlite() {}
 
@@ -119,6 +120,9 @@ final class Sqlite {
         config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
         config.setBusyTimeout(BUSY_MILLISECONDS);
         config.enforceForeignKeys(true);
+        // Ids are in no order, so a long import touches pages all over its indexes; the two megabytes that SQLite keeps
+        // unless told are too few.
+        config.setCacheSize(-CACHE_KILOBYTES);
         return config;
     }
 }

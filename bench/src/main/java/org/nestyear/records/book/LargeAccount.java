@@ -240,7 +240,7 @@ public final class LargeAccount {
         for (int i = 0; i < IMPORTED; i++) {
             LocalDateTime at = LocalDateTime.of(2015, 1, 1, 0, 0).plusMinutes(i / 10 * 15L);
             csv.append(siteName(i % 10 * 20)).append(",tunnel,").append(at).append(',');
-            csv.append(String.format(Locale.ROOT, "%.1f", 10 + 8 * Math.sin(i / 10 * Math.PI / 48)));
+            csv.append(String.format(Locale.ROOT, "%.1f", 10 + 8 * Math.sin(i * Math.PI / 480)));
             csv.append(",")
                     .append(55 + i % 30)
                     .append(",Logger ")
