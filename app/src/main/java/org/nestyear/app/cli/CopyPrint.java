@@ -35,7 +35,9 @@ final class CopyPrint {
 
     static String made(RecordsCopy copy) {
         Page page = new Page();
-        page.paragraph(0, "Copied the records in " + copy.records() + " to");
+        page.paragraph(0, "The records in");
+        page.line("  " + copy.records());
+        page.paragraph(0, "are copied to");
         page.line("  " + copy.file());
         page.paragraph(0, contents(copy) + ", read through and whole.");
         page.paragraph(
@@ -45,7 +47,9 @@ final class CopyPrint {
 
     static String putBack(RecordsCopy copy) {
         Page page = new Page();
-        page.paragraph(0, "The records in " + copy.records() + " are now those of");
+        page.paragraph(0, "The records in");
+        page.line("  " + copy.records());
+        page.paragraph(0, "are now those of");
         page.line("  " + copy.file());
         page.paragraph(0, contents(copy) + ", read through and whole.");
         copy.replaced().ifPresent(aside -> {

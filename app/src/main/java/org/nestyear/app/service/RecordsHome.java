@@ -7,6 +7,7 @@ import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 import org.nestyear.records.Database;
 import org.nestyear.records.DatabaseAddress;
+import org.nestyear.records.OpenDatabase;
 import org.nestyear.records.UnreadableRecordsException;
 
 /** Where the keeper's records are: in a file of the data folder, or in a PostgreSQL database that one setting names. */
@@ -83,7 +84,10 @@ public final class RecordsHome {
      */
     public DataSource open() {
         try {
-            return Database.open(address).source();
+            OpenDatabase open = Database.open(address);
+            // Closed when the program ends, so that the file alone then holds everything, without a log beside it.
+            Runtime.getRuntime().addShutdownHook(new Thread(open::close, "records-close"));
+            return open.source();
         } catch (UnreadableRecordsException e) {
             throw refusal(e);
         }
