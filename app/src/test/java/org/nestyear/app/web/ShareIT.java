@@ -60,7 +60,7 @@ class ShareIT extends PagesInBrowser {
         page.getByText("Files and links").first().click();
         page.getByLabel("Who is it for?").fill("The helper");
         click("Make an address");
-        String address = page.getByLabel("Address").inputValue();
+        String address = page.locator("#made").inputValue();
         inspect("share-link");
         HttpResponse<String> calendar = get(address);
         assertThat(calendar.statusCode()).isEqualTo(200);
