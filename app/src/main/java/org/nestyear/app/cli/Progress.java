@@ -15,6 +15,8 @@ final class Progress {
     void reached(String step) {
         if (System.nanoTime() - begun > QUIET_NANOSECONDS) {
             surroundings.err().println("… " + step);
+            // Messages wait in a buffer otherwise until the work is done.
+            surroundings.err().flush();
         }
     }
 }
